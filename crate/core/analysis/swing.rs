@@ -1,0 +1,64 @@
+//! Swing: the difference of a pair with one input at its 5 % and at its 95 % point, everything
+//! else at its median. An input that both alternatives share moves both at once.
+
+use std::collections::BTreeSet;
+
+use crate::comparison::Comparison;
+use crate::factors::{Origin, Spread};
+use crate::inventory::InputId;
+use crate::load::Indicator;
+
+/// One input's swing of the difference b - a.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Swing {
+    /// The input.
+    pub input: InputId,
+    /// Its 5 % and 95 % points, in its unit.
+    pub ends: (f64, f64),
+    /// The difference at its 5 % point.
+    pub at_low: f64,
+    /// The difference at its 95 % point.
+    pub at_high: f64,
+}
+
+impl Swing {
+    /// How far the difference moves.
+    pub fn width(&self) -> f64 {
+        (self.at_high - self.at_low).abs()
+    }
+
+    /// Whether the difference changes sign: the ranking turns.
+    pub fn turns(&self) -> bool {
+        (self.at_low < 0.0) != (self.at_high < 0.0) && self.at_low != 0.0 && self.at_high != 0.0
+    }
+}
+
+/// The difference b - a with one input at a value given in its unit; an alternative that states
+/// its own value keeps it.
+pub fn moved(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, input: InputId, value: f64) -> f64 {
+    let difference = comparison.difference(a, b, indicator).value();
+    let change = |index: usize| {
+        let model = &comparison.models[index];
+        let row = model.book.input(input);
+        if row.origin == Origin::Override { 0.0 } else { model.change(indicator, comparison.per, input, value * row.unit.base()) }
+    };
+    difference + change(b) - change(a)
+}
+
+/// Every input that can move the difference b - a, the widest swing first.
+pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Vec<Swing> {
+    let inputs: BTreeSet<InputId> = [a, b].iter().flat_map(|index| comparison.models[*index].inputs(indicator, comparison.per)).collect();
+    let mut swings: Vec<Swing> = inputs
+        .into_iter()
+        .filter_map(|input| {
+            // The row as the alternative has it that did not replace it.
+            let row = [a, b].iter().map(|index| comparison.models[*index].book.input(input)).find(|row| row.spread != Spread::Fixed)?;
+            let ends = row.ends();
+            let at = |value| moved(comparison, a, b, indicator, input, value);
+            Some(Swing { input, ends, at_low: at(ends.0), at_high: at(ends.1) })
+        })
+        .filter(|swing| swing.width() > 0.0)
+        .collect();
+    swings.sort_by(|x, y| y.width().total_cmp(&x.width()).then(x.input.cmp(&y.input)));
+    swings
+}

@@ -1,0 +1,18 @@
+//! Floor 1. Owns: the typed rows of `factors/`, their sources, grades and spreads; inputs by id.
+//! Never: knowledge of routes.
+
+mod fault;
+mod grade;
+mod input;
+mod sign;
+mod source;
+mod spread;
+mod table;
+
+pub use fault::TableFault;
+pub use grade::Grade;
+pub use input::{Input, Origin, Scope};
+pub use sign::SignRow;
+pub use source::{Seen, Source};
+pub use spread::Spread;
+pub use table::{Tables, Texts};

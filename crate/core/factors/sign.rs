@@ -1,0 +1,28 @@
+//! Standard sign codes: shape and colours as measured on the published artwork.
+
+use super::Grade;
+
+/// One row of `factors/sign-codes.csv`.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SignRow {
+    /// The code, such as `R1-1`.
+    pub code: String,
+    /// Its everyday name.
+    pub item: String,
+    /// The shape, in the words of an order.
+    pub shape: String,
+    /// Height over width.
+    pub height_over_width: f64,
+    /// The corner radius over the width.
+    pub corner_over_width: f64,
+    /// Colour and share of the face, in per cent.
+    pub colours: Vec<(String, f64)>,
+    /// The colour at the edge.
+    pub rim: String,
+    /// The key of the source.
+    pub source: String,
+    /// The place in it.
+    pub place: String,
+    /// The grade.
+    pub grade: Grade,
+}

@@ -1,0 +1,20 @@
+//! Floor 3. Owns: activity, stages, flows as formulas in the inputs, and that mass closes.
+//! Never: factors applied.
+
+mod activity;
+mod book;
+mod closure;
+mod flow;
+mod formula;
+mod material;
+mod stage;
+mod work;
+
+pub use activity::{Activity, Measure};
+pub use book::{Book, InputId};
+pub use closure::{Gap, gaps};
+pub use flow::{Flow, Flows, Per, What};
+pub use formula::{Form, Formula, Rate, Symbol, Term, Terms};
+pub use material::{Material, Part};
+pub use stage::Stage;
+pub use work::{Layout, Printed, Work};

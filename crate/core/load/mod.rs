@@ -1,0 +1,11 @@
+//! Floor 6. Owns: indicators, functional unit, factors applied to flows, contributions.
+//! Never: a branch on an uncertain value.
+
+mod factor;
+mod functional_unit;
+mod indicator;
+mod model;
+
+pub use functional_unit::Per;
+pub use indicator::{Amount, Indicator};
+pub use model::{Contribution, Model, ModelFault};

@@ -1,0 +1,187 @@
+//! An alternative: a route with the choices and values of one shop.
+
+use serde_json::Value;
+
+use super::fields::{Fields, list};
+use super::{Document, OrderFault};
+use crate::factors::Grade;
+use crate::quantity::{Span, UnitText, read_number};
+
+/// The routes by name.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[expect(missing_docs, reason = "the names say it")]
+pub enum RouteName {
+    ScreenPrinting,
+    DigitalPrinting,
+}
+
+impl RouteName {
+    /// As orders write them.
+    pub const ALL: [(&'static str, Self); 2] = [("screen-printing", Self::ScreenPrinting), ("digital-printing", Self::DigitalPrinting)];
+
+    /// As orders write it.
+    pub fn name(self) -> &'static str {
+        Self::ALL.iter().find(|(_, route)| *route == self).map_or("", |(name, _)| name)
+    }
+}
+
+/// The kind of ink.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[expect(missing_docs, reason = "the names say it")]
+pub enum Ink {
+    Solvent,
+    Uv,
+}
+
+/// How a screen print dries.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[expect(missing_docs, reason = "the names say it")]
+pub enum Drying {
+    Oven,
+    Uv,
+}
+
+/// A screen's mesh, where a shop knows it: opening and thread width, fabric thickness.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Mesh {
+    /// The opening between two threads.
+    pub opening: Span,
+    /// The thread.
+    pub thread: Span,
+    /// The fabric's thickness.
+    pub fabric: Span,
+}
+
+/// A value of this shop in place of a row of the tables.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Override {
+    /// The row's id.
+    pub id: String,
+    /// The value with its unit, as written.
+    pub text: String,
+    /// Why.
+    pub note: String,
+    /// How good it is.
+    pub grade: Grade,
+    /// The field it stands in.
+    pub path: String,
+}
+
+/// An alternative as stated.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Alternative {
+    /// Its id, short, unique in the order.
+    pub id: String,
+    /// Its route.
+    pub route: RouteName,
+    /// Its ink.
+    pub ink: Ink,
+    /// How it dries (screen printing).
+    pub drying: Drying,
+    /// Whether a clear overlay protects the print (digital printing).
+    pub overlay: bool,
+    /// Its life, where it differs, in years.
+    pub life: Option<f64>,
+    /// The mesh, where it is known.
+    pub mesh: Option<Mesh>,
+    /// The values of this shop.
+    pub with: Vec<Override>,
+}
+
+/// The alternatives of an order that states none: both routes, each with either ink, since ink and
+/// drying may move the result more than the route.
+pub fn default_alternatives() -> Vec<Alternative> {
+    let make = |id: &str, route, ink, drying| Alternative { id: id.to_owned(), route, ink, drying, overlay: true, life: None, mesh: None, with: Vec::new() };
+    vec![
+        make("screen", RouteName::ScreenPrinting, Ink::Solvent, Drying::Oven),
+        make("screen-uv", RouteName::ScreenPrinting, Ink::Uv, Drying::Uv),
+        make("digital", RouteName::DigitalPrinting, Ink::Solvent, Drying::Oven),
+        make("digital-uv", RouteName::DigitalPrinting, Ink::Uv, Drying::Uv),
+    ]
+}
+
+/// Reads `0.20 L/m2` as a number of the row's unit; a bare number is taken only for a pure number.
+pub(crate) fn read_with_unit(text: &str, row: &UnitText) -> Option<f64> {
+    let text = text.trim();
+    let unit_at = text.char_indices().find(|(at, c)| (c.is_alphabetic() && !exponent(text, *at)) || matches!(c, '%' | '[' | '{' | '/')).map_or(text.len(), |(at, _)| at);
+    let (number, unit) = text.split_at(unit_at);
+    let number = read_number(number).ok()?;
+    let unit = unit.trim();
+    if unit.is_empty() {
+        return (row.text() == "1" || row.text() == "{piece}").then_some(number);
+    }
+    let unit = UnitText::read(&unit.replace('\u{b7}', ".")).ok()?;
+    row.from_plain(&unit).map(|size| number * size)
+}
+
+/// Whether the letter at `at` is the `e` of `1e-3`.
+fn exponent(text: &str, at: usize) -> bool {
+    let bytes = text.as_bytes();
+    matches!(bytes.get(at), Some(b'e' | b'E')) && at > 0 && bytes[at - 1].is_ascii_digit() && bytes.get(at + 1).is_some_and(|next| next.is_ascii_digit() || matches!(next, b'-' | b'+'))
+}
+
+/// Reads one alternative.
+pub(super) fn read(document: &Document, path: &str, value: &Value, faults: &mut Vec<OrderFault>) -> Option<Alternative> {
+    let mut fields = Fields::new(document, path, value, faults);
+    let id = fields.label("id");
+    if id.as_deref().is_none_or(str::is_empty) {
+        fields.refuse("id", "nothing", "a short name", "name the alternative, such as `screen`");
+    }
+    let route = fields.word("route", &RouteName::ALL);
+    if route.is_none() && fields.get("route").is_none() {
+        fields.refuse("route", "nothing", &list(&RouteName::ALL.map(|(name, _)| name)), "say how the face is made");
+    }
+    let ink = fields.word("ink", &[("solvent", Ink::Solvent), ("uv", Ink::Uv)]).unwrap_or(Ink::Solvent);
+    let by_ink = if ink == Ink::Uv { Drying::Uv } else { Drying::Oven };
+    let drying = fields.word("drying", &[("oven", Drying::Oven), ("uv", Drying::Uv)]).unwrap_or(by_ink);
+    if drying != by_ink {
+        fields.refuse("drying", if drying == Drying::Uv { "`uv`" } else { "`oven`" }, "a drying that suits the ink", "solvent ink dries in the oven, UV ink under UV lamps");
+    }
+    let overlay = fields.flag("overlay").unwrap_or(true);
+    let life = fields.measured("life", "years", 1.0, 50.0);
+    let mesh = fields.get("mesh").map(|value| (fields.path("mesh"), value));
+    let with = fields.get("with").map(|value| (fields.path("with"), value));
+    fields.finish();
+    let mesh = mesh.and_then(|(path, value)| read_mesh(document, &path, value, faults));
+    let with = with.map(|(path, value)| read_with(document, &path, value, faults)).unwrap_or_default();
+    Some(Alternative { id: id?, route: route?, ink, drying, overlay, life, mesh, with })
+}
+
+fn read_mesh(document: &Document, path: &str, value: &Value, faults: &mut Vec<OrderFault>) -> Option<Mesh> {
+    let mut fields = Fields::new(document, path, value, faults);
+    let mut side = |key| {
+        let span = fields.length(key, "1 um", "1000 um");
+        if span.is_none() && fields.get(key).is_none() {
+            fields.refuse(key, "nothing", "a length such as `40 um`", "give opening, thread and fabric");
+        }
+        span
+    };
+    let (opening, thread, fabric) = (side("opening"), side("thread"), side("fabric"));
+    fields.finish();
+    Some(Mesh { opening: opening?, thread: thread?, fabric: fabric? })
+}
+
+fn read_with(document: &Document, path: &str, value: &Value, faults: &mut Vec<OrderFault>) -> Vec<Override> {
+    let mut with = Vec::new();
+    let Some(map) = value.as_object() else {
+        Fields::new(document, path, value, faults).finish();
+        return with;
+    };
+    for (id, value) in map {
+        let path = format!("{path}.{id}");
+        if let Some(text) = value.as_str() {
+            with.push(Override { id: id.clone(), text: text.to_owned(), note: String::new(), grade: Grade::D, path });
+        } else {
+            let mut fields = Fields::new(document, &path, value, faults);
+            let text = fields.text("value");
+            let note = fields.label("note").unwrap_or_default();
+            let grade = fields.word("grade", &[("own", Grade::Own), ("A", Grade::A), ("B", Grade::B), ("C", Grade::C), ("D", Grade::D)]).unwrap_or(Grade::D);
+            if text.is_none() {
+                fields.refuse("value", "nothing", "a value with its unit", "write it as `0.20 L/m2`");
+            }
+            fields.finish();
+            with.extend(text.map(|text| Override { id: id.clone(), text, note, grade, path }));
+        }
+    }
+    with
+}

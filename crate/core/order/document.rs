@@ -1,0 +1,154 @@
+//! An order file before it is understood: a tree of values, and the line of each.
+//!
+//! JSON is the exchange form. The command line also reads TOML and hands over the same tree.
+
+use std::collections::BTreeMap;
+
+use serde_json::Value;
+
+use super::OrderFault;
+
+/// The longest order file taken, in bytes.
+const LONGEST: usize = 5_000_000;
+
+/// A tree of values and where each stands.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Document {
+    /// The file's name, for messages.
+    pub name: String,
+    /// The values.
+    pub value: Value,
+    /// The line of each field, by path.
+    pub lines: BTreeMap<String, usize>,
+}
+
+impl Document {
+    /// Reads JSON text.
+    pub fn json(name: &str, text: &str) -> Result<Self, OrderFault> {
+        let refuse = |line, came: String, wanted: &str, help: &str| OrderFault {
+            file: name.to_owned(),
+            line,
+            field: String::new(),
+            came,
+            wanted: wanted.to_owned(),
+            help: help.to_owned(),
+        };
+        if text.len() > LONGEST {
+            return Err(refuse(None, format!("{} bytes", text.len()), "an order of at most 5 MB", "split it into several files"));
+        }
+        let text = text.trim_start_matches('\u{feff}');
+        let value = serde_json::from_str(text).map_err(|error| {
+            let reason = error.to_string();
+            let reason = reason.split(" at line ").next().unwrap_or_default().to_owned();
+            refuse(Some(error.line()), format!("text that is not JSON ({reason})"), "an order as JSON", "mend the text at that line")
+        })?;
+        Ok(Self { name: name.to_owned(), value, lines: lines_of(text) })
+    }
+
+    /// The line of a field.
+    pub fn line(&self, path: &str) -> Option<usize> {
+        let mut path = path;
+        loop {
+            if let Some(line) = self.lines.get(path) {
+                return Some(*line);
+            }
+            path = &path[..path.rfind(['.', '['])?];
+        }
+    }
+}
+
+/// The path of a member or an element below `path`; elements count from 1.
+pub(crate) fn below(path: &str, key: &str) -> String {
+    if path.is_empty() { key.to_owned() } else { format!("{path}.{key}") }
+}
+
+/// Walks text that is known to be JSON and notes the line of every value.
+fn lines_of(text: &str) -> BTreeMap<String, usize> {
+    let mut walk = Walk { rest: text.as_bytes(), at: 0, line: 1, lines: BTreeMap::new() };
+    walk.value("");
+    walk.lines
+}
+
+struct Walk<'a> {
+    rest: &'a [u8],
+    at: usize,
+    line: usize,
+    lines: BTreeMap<String, usize>,
+}
+
+impl Walk<'_> {
+    fn peek(&mut self) -> u8 {
+        while let Some(byte) = self.rest.get(self.at) {
+            match byte {
+                b'\n' => self.line += 1,
+                b' ' | b'\t' | b'\r' | b',' | b':' => {}
+                other => return *other,
+            }
+            self.at += 1;
+        }
+        0
+    }
+
+    fn string(&mut self) -> String {
+        let start = self.at + 1;
+        self.at = start;
+        while let Some(byte) = self.rest.get(self.at) {
+            match byte {
+                b'"' => break,
+                b'\\' => self.at += 2,
+                _ => self.at += 1,
+            }
+        }
+        let text = String::from_utf8_lossy(self.rest.get(start..self.at).unwrap_or_default()).into_owned();
+        self.at += 1;
+        text
+    }
+
+    fn value(&mut self, path: &str) {
+        let first = self.peek();
+        self.lines.insert(path.to_owned(), self.line);
+        match first {
+            b'{' => {
+                self.at += 1;
+                while self.peek() == b'"' {
+                    let key = self.string();
+                    let path = below(path, &key);
+                    self.value(&path);
+                }
+                self.at += 1;
+            }
+            b'[' => {
+                self.at += 1;
+                let mut index = 0;
+                while !matches!(self.peek(), b']' | 0) {
+                    index += 1;
+                    self.value(&format!("{path}[{index}]"));
+                }
+                self.at += 1;
+            }
+            b'"' => {
+                self.string();
+            }
+            _ => {
+                while self.rest.get(self.at).is_some_and(|byte| !matches!(byte, b',' | b'}' | b']' | b'\n' | b' ' | b'\r' | b'\t')) {
+                    self.at += 1;
+                }
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_field_has_its_line() {
+        let text = "{\n \"name\": \"a \\\" b\",\n \"line\": [\n  {\"quantity\": 1},\n  {\"quantity\":\n 2}\n ]\n}";
+        let document = Document::json("o.json", text).unwrap();
+        assert_eq!(document.line("name"), Some(2));
+        assert_eq!(document.line("line[1].quantity"), Some(4));
+        assert_eq!(document.line("line[2].quantity"), Some(6));
+        assert_eq!(document.line("line[2].missing"), Some(5));
+    }
+}

@@ -1,0 +1,201 @@
+//! Reads the fields of one table of an order; every fault is noted, none stops the reading.
+
+use std::collections::BTreeSet;
+
+use serde_json::{Map, Value};
+
+use super::document::below;
+use super::{Document, OrderFault};
+use crate::quantity::{Span, UnitText, group, read_number};
+
+/// The fields of one table.
+pub(super) struct Fields<'a, 'f> {
+    document: &'a Document,
+    path: String,
+    map: Option<&'a Map<String, Value>>,
+    known: BTreeSet<&'static str>,
+    pub faults: &'f mut Vec<OrderFault>,
+}
+
+impl<'a, 'f> Fields<'a, 'f> {
+    pub fn new(document: &'a Document, path: &str, value: &'a Value, faults: &'f mut Vec<OrderFault>) -> Self {
+        let mut fields = Self { document, path: path.to_owned(), map: value.as_object(), known: BTreeSet::new(), faults };
+        if fields.map.is_none() {
+            fields.refuse_at(path, &shown(value), "a table of fields", "write it as `{ key = value }`");
+        }
+        fields
+    }
+
+    pub fn path(&self, key: &str) -> String {
+        below(&self.path, key)
+    }
+
+    pub fn get(&mut self, key: &'static str) -> Option<&'a Value> {
+        self.known.insert(key);
+        self.map?.get(key).filter(|value| !value.is_null())
+    }
+
+    pub fn refuse(&mut self, key: &str, came: &str, wanted: &str, help: &str) {
+        let path = self.path(key);
+        self.refuse_at(&path, came, wanted, help);
+    }
+
+    fn refuse_at(&mut self, path: &str, came: &str, wanted: &str, help: &str) {
+        self.faults.push(OrderFault {
+            file: self.document.name.clone(),
+            line: self.document.line(path),
+            field: path.to_owned(),
+            came: came.to_owned(),
+            wanted: wanted.to_owned(),
+            help: help.to_owned(),
+        });
+    }
+
+    /// A text; numbers are taken as they are written.
+    pub fn text(&mut self, key: &'static str) -> Option<String> {
+        match self.get(key)? {
+            Value::String(text) => Some(text.trim().to_owned()),
+            Value::Number(number) => Some(number.to_string()),
+            other => {
+                self.refuse(key, &shown(other), "a text", "put it in quotes");
+                None
+            }
+        }
+    }
+
+    /// A text kept for people: at most 200 characters, no control characters.
+    pub fn label(&mut self, key: &'static str) -> Option<String> {
+        let text = self.text(key)?;
+        if text.chars().count() > 200 || text.chars().any(char::is_control) {
+            self.refuse(key, &format!("a text of {} characters", text.chars().count()), "at most 200 characters on one line", "shorten it");
+            return None;
+        }
+        Some(text)
+    }
+
+    /// One word of a closed list; the nearest is offered.
+    pub fn word<T: Copy>(&mut self, key: &'static str, words: &[(&str, T)]) -> Option<T> {
+        let text = self.text(key)?;
+        let found = words.iter().find(|(word, _)| *word == text).map(|(_, meaning)| *meaning);
+        if found.is_none() {
+            let names: Vec<&str> = words.iter().map(|(word, _)| *word).collect();
+            self.refuse(key, &quoted(&text), &list(&names), &offer(&text, &names, "use one of these words"));
+        }
+        found
+    }
+
+    /// A whole number.
+    pub fn whole(&mut self, key: &'static str, least: u32, most: u32, help: &str) -> Option<u32> {
+        let text = self.text(key)?;
+        match read_number(&text) {
+            Ok(number) if number.fract() == 0.0 && (f64::from(least)..=f64::from(most)).contains(&number) => Some(number as u32),
+            _ => {
+                self.refuse(key, &quoted(&text), &format!("a whole number from {least} to {}", group(&most.to_string())), help);
+                None
+            }
+        }
+    }
+
+    /// A yes or no.
+    pub fn flag(&mut self, key: &'static str) -> Option<bool> {
+        let value = self.get(key)?;
+        if let Value::Bool(flag) = value {
+            return Some(*flag);
+        }
+        self.refuse(key, &shown(value), "true or false", "write it without quotes");
+        None
+    }
+
+    /// A length from `least` to `most`.
+    pub fn length(&mut self, key: &'static str, least: &str, most: &str) -> Option<Span> {
+        let text = self.text(key)?;
+        self.length_of(key, &text, least, most)
+    }
+
+    pub fn length_of(&mut self, key: &'static str, text: &str, least: &str, most: &str) -> Option<Span> {
+        let (from, to) = (Span::read(least).unwrap_or_default(), Span::read(most).unwrap_or_default());
+        match Span::read(text) {
+            Ok(span) if span >= from && span <= to => Some(span),
+            _ => {
+                self.refuse(key, &quoted(text), &format!("a length from {least} to {most}, with its unit"), "write it as `30 in` or `762 mm`");
+                None
+            }
+        }
+    }
+
+    /// A number with a unit that measures the same as `unit`, in that unit.
+    pub fn measured(&mut self, key: &'static str, unit: &str, least: f64, most: f64) -> Option<f64> {
+        let text = self.text(key)?;
+        let row = UnitText::read(unit).unwrap_or_else(|_| UnitText::pure());
+        let read = crate::order::alternative::read_with_unit(&text, &row);
+        match read {
+            Some(number) if (least..=most).contains(&number) => Some(number),
+            _ => {
+                let words = row.words();
+                self.refuse(key, &quoted(&text), &format!("a value from {least} to {} {words}", group(&most.to_string())), &format!("write it with its unit, such as `{most} {unit}`"));
+                None
+            }
+        }
+    }
+
+    /// Refuses every key that nobody asked for.
+    pub fn finish(mut self) {
+        let Some(map) = self.map else { return };
+        let known: Vec<&str> = self.known.iter().copied().collect();
+        for key in map.keys().filter(|key| !known.contains(&key.as_str())) {
+            let help = offer(key, &known, "take it out");
+            self.refuse(key, &quoted(key), "a key of an order file", &help);
+        }
+    }
+}
+
+/// A value as a message shows it.
+pub(super) fn shown(value: &Value) -> String {
+    match value {
+        Value::String(text) => quoted(text),
+        Value::Array(_) => "a list".to_owned(),
+        Value::Object(_) => "a table".to_owned(),
+        other => format!("`{other}`"),
+    }
+}
+
+/// A text as a message shows it: in backticks, shortened.
+pub(super) fn quoted(text: &str) -> String {
+    let short: String = text.chars().take(60).map(|c| if c.is_control() { ' ' } else { c }).collect();
+    if short.len() < text.len() { format!("`{short}\u{2026}`") } else { format!("`{short}`") }
+}
+
+/// `a`, `b` or `c`.
+pub(super) fn list(names: &[&str]) -> String {
+    match names {
+        [] => "nothing".to_owned(),
+        [one] => format!("`{one}`"),
+        [first @ .., last] => format!("{} or `{last}`", first.iter().map(|name| format!("`{name}`")).collect::<Vec<_>>().join(", ")),
+    }
+}
+
+/// The nearest name, where one is near.
+pub(crate) fn offer(text: &str, names: &[&str], otherwise: &str) -> String {
+    names
+        .iter()
+        .map(|name| (distance(text, name), name))
+        .min()
+        .filter(|(distance, name)| *distance <= 1 + name.chars().count() / 4)
+        .map_or_else(|| otherwise.to_owned(), |(_, name)| format!("did you mean `{name}`?"))
+}
+
+/// How many letters differ (Levenshtein).
+fn distance(a: &str, b: &str) -> usize {
+    let b: Vec<char> = b.chars().collect();
+    let mut row: Vec<usize> = (0..=b.len()).collect();
+    for (i, x) in a.chars().take(80).enumerate() {
+        let mut left = i;
+        row[0] = i + 1;
+        for (j, y) in b.iter().enumerate() {
+            let cost = (left + usize::from(x != *y)).min(row[j] + 1).min(row[j + 1] + 1);
+            left = row[j + 1];
+            row[j + 1] = cost;
+        }
+    }
+    row[b.len()]
+}

@@ -1,0 +1,26 @@
+//! Floor 2. Owns: the work order as facts; shapes, colours, blanks, sign codes, demo orders.
+//! Never: uncertain values.
+
+mod alternative;
+mod colour;
+pub mod demo;
+mod document;
+mod fault;
+mod fields;
+mod job;
+mod line;
+mod read;
+mod shape;
+mod site;
+
+pub use alternative::{Alternative, Drying, Ink, Mesh, Override, RouteName, default_alternatives};
+pub(crate) use alternative::read_with_unit;
+pub use colour::Colour;
+pub use document::Document;
+pub use fault::OrderFault;
+pub(crate) use fields::offer;
+pub use job::{Job, jobs};
+pub use line::{Base, Blank, Line, Sheeting};
+pub use read::{Boundary, Order};
+pub use shape::Shape;
+pub use site::{GwpSet, Site};

@@ -1,0 +1,159 @@
+//! A work order: what is made, where, and the alternatives to compare.
+
+use serde_json::Value;
+
+use super::fields::{Fields, offer, quoted};
+use super::{Alternative, Document, GwpSet, Line, OrderFault, Site, alternative, default_alternatives, line};
+use crate::factors::Tables;
+
+/// What is counted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Boundary {
+    /// Everything but making, freight and end of life of the blank.
+    Face,
+    /// All of it.
+    FaceWithBlank,
+}
+
+impl Boundary {
+    /// As commands and orders write it.
+    pub const ALL: [(&'static str, Self); 3] = [("face", Self::Face), ("face-with-blank", Self::FaceWithBlank), ("face with blank", Self::FaceWithBlank)];
+
+    /// As commands write it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Face => "face",
+            Self::FaceWithBlank => "face-with-blank",
+        }
+    }
+}
+
+/// A work order, understood.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Order {
+    /// The file it came from.
+    pub file: String,
+    /// Its name.
+    pub name: String,
+    /// Years a face stays in service.
+    pub life: f64,
+    /// The set of global warming potentials.
+    pub gwp: GwpSet,
+    /// Whether solvent oxidised in air counts in CO2e.
+    pub voc_oxidised: bool,
+    /// What is counted, unless the command says otherwise.
+    pub boundary: Boundary,
+    /// Where it is made.
+    pub site: Site,
+    /// Its lines.
+    pub lines: Vec<Line>,
+    /// The alternatives.
+    pub alternatives: Vec<Alternative>,
+    /// The document, for the lines of later faults.
+    pub document: Document,
+}
+
+/// The most lines an order may have.
+const MOST_LINES: usize = 20_000;
+
+impl Order {
+    /// Understands a document; all faults at once.
+    pub fn read(document: Document, tables: &Tables) -> Result<Self, Vec<OrderFault>> {
+        let mut faults = Vec::new();
+        let order = read(&document, tables, &mut faults);
+        match order {
+            Some(order) if faults.is_empty() => Ok(Self { document, ..order }),
+            _ => Err(faults),
+        }
+    }
+
+    /// A fault in one field of this order.
+    pub fn fault(&self, field: &str, came: &str, wanted: &str, help: &str) -> OrderFault {
+        OrderFault {
+            file: self.file.clone(),
+            line: self.document.line(field),
+            field: field.to_owned(),
+            came: came.to_owned(),
+            wanted: wanted.to_owned(),
+            help: help.to_owned(),
+        }
+    }
+}
+
+fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> Option<Order> {
+    let mut fields = Fields::new(document, "", &document.value, faults);
+    match fields.whole("schema_version", 1, 1, "this program reads version 1") {
+        None if fields.get("schema_version").is_none() => fields.refuse("schema_version", "nothing", "`1`", "write `schema_version = 1`"),
+        _ => {}
+    }
+    let name = fields.label("name").unwrap_or_default();
+    let life = fields.measured("life", "years", 1.0, 50.0).unwrap_or(10.0);
+    let gwp = fields.word("gwp", &GwpSet::ALL).unwrap_or(GwpSet::Ar6);
+    let voc_oxidised = fields.flag("voc_oxidised").unwrap_or(true);
+    let boundary = fields.word("boundary", &Boundary::ALL).unwrap_or(Boundary::Face);
+    let nowhere = Value::Object(serde_json::Map::new());
+    let site = fields.get("site");
+    let listed = |value: Option<&Value>| value.and_then(Value::as_array).cloned().unwrap_or_default();
+    let lines = listed(fields.get("line"));
+    if lines.is_empty() || lines.len() > MOST_LINES {
+        fields.refuse("line", &format!("{} lines", lines.len()), "1 to 20\u{202f}000 lines", "write a `[[line]]` for each kind of sign");
+    }
+    let stated = fields.get("alternative").is_some();
+    let alternatives = listed(fields.get("alternative"));
+    if stated && !(1..=12).contains(&alternatives.len()) {
+        fields.refuse("alternative", &format!("{} alternatives", alternatives.len()), "1 to 12 alternatives", "write an `[[alternative]]` for each, or leave them all out");
+    }
+    fields.finish();
+    let site = read_site(document, site.unwrap_or(&nowhere), tables, faults);
+    let lines = lines.iter().enumerate().filter_map(|(index, value)| line::read(document, &format!("line[{}]", index + 1), value, tables, faults)).collect();
+    let alternatives: Vec<Alternative> = if stated {
+        alternatives.iter().enumerate().filter_map(|(index, value)| alternative::read(document, &format!("alternative[{}]", index + 1), value, faults)).collect()
+    } else {
+        default_alternatives()
+    };
+    for (index, one) in alternatives.iter().enumerate() {
+        if alternatives[..index].iter().any(|other| other.id == one.id) {
+            let field = format!("alternative[{}].id", index + 1);
+            faults.push(OrderFault {
+                file: document.name.clone(),
+                line: document.line(&field),
+                field,
+                came: quoted(&one.id),
+                wanted: "an id of its own".to_owned(),
+                help: "give each alternative another id".to_owned(),
+            });
+        }
+    }
+    Some(Order { file: document.name.clone(), name, life, gwp, voc_oxidised, boundary, site, lines, alternatives, document: document.clone() })
+}
+
+fn read_site(document: &Document, value: &Value, tables: &Tables, faults: &mut Vec<OrderFault>) -> Site {
+    let mut fields = Fields::new(document, "site", value, faults);
+    let mut area = |key: &'static str, kind: &str, default: &str| {
+        let stems: Vec<String> = tables
+            .inputs
+            .iter()
+            .filter_map(|input| input.id.strip_prefix(kind)?.strip_suffix(".co2e.co2"))
+            .map(|stem| stem.replacen('-', ".", 1))
+            .collect();
+        let names: Vec<&str> = stems.iter().map(String::as_str).collect();
+        let text = fields.text(key).unwrap_or_else(|| default.to_owned());
+        if !names.contains(&text.as_str()) {
+            let help = offer(&text, &names, "use one of these");
+            fields.refuse(key, &quoted(&text), &super::fields::list(&names), &help);
+        }
+        text
+    };
+    let electricity = area("electricity", "electricity.", "us.rfcw");
+    let heat = area("heat", "heat.", "us.natural-gas");
+    let climate = fields.word("climate", &[("cold", 4500.0), ("middle", 2800.0), ("mild", 1500.0)]);
+    let degree_days = fields.measured("degree_days", "K.d", 0.0, 12_000.0);
+    if climate.is_some() && degree_days.is_some() {
+        fields.refuse("climate", "a climate beside `degree_days`", "one of the two", "keep the one you know better");
+    }
+    let voc_rule = fields.flag("voc_rule").unwrap_or(false);
+    let delivery = fields.measured("delivery", "km", 0.0, 20_000.0);
+    let visit = fields.measured("visit", "km", 0.0, 5_000.0);
+    fields.finish();
+    Site { electricity, heat, degree_days: degree_days.or(climate).unwrap_or(2800.0), voc_rule, delivery, visit }
+}

@@ -1,0 +1,106 @@
+//! Numbers as people type and read them.
+//!
+//! A point is the decimal mark; groups of three may be set apart by a narrow space. `1,234` alone
+//! is ambiguous (a thousand and more, or one and a bit), so it is refused, never guessed.
+
+/// Why a text is no number.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum NumberFault {
+    /// Nothing was written.
+    Empty,
+    /// A comma, which half of the readers take for a thousand and half for a decimal mark.
+    Comma,
+    /// Not finite, or beyond what an order can hold.
+    TooLarge,
+    /// Not a number at all.
+    NotANumber,
+}
+
+/// The largest number taken from outside.
+const LARGEST: f64 = 1e15;
+
+/// Reads a finite number.
+///
+/// ```
+/// use faceload_core::quantity::{read_number, NumberFault};
+/// assert_eq!(read_number("1\u{202f}234.5"), Ok(1234.5));
+/// assert_eq!(read_number("1,234"), Err(NumberFault::Comma));
+/// assert_eq!(read_number("nan"), Err(NumberFault::NotANumber));
+/// assert_eq!(read_number("1e999"), Err(NumberFault::TooLarge));
+/// ```
+pub fn read_number(text: &str) -> Result<f64, NumberFault> {
+    let digits: String = text.trim().chars().filter(|c| !matches!(c, '\u{202f}' | '\u{2009}' | '\u{a0}')).collect();
+    let digits = digits.replace('\u{2212}', "-");
+    if digits.is_empty() {
+        return Err(NumberFault::Empty);
+    }
+    if digits.contains(',') {
+        return Err(NumberFault::Comma);
+    }
+    if !digits.chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | '-' | '+' | 'e' | 'E')) {
+        return Err(NumberFault::NotANumber);
+    }
+    match digits.parse::<f64>() {
+        Ok(number) if number.abs() <= LARGEST => Ok(number),
+        Ok(_) => Err(NumberFault::TooLarge),
+        Err(_) => Err(NumberFault::NotANumber),
+    }
+}
+
+/// Writes a number with so many significant digits, half to even, groups set apart by a narrow space.
+///
+/// ```
+/// use faceload_core::quantity::write_number;
+/// assert_eq!(write_number(0.0375, 3), "0.0375");
+/// assert_eq!(write_number(1234.567, 3), "1\u{202f}230");
+/// assert_eq!(write_number(0.0, 3), "0");
+/// assert_eq!(write_number(-0.0, 3), "0");
+/// ```
+pub fn write_number(value: f64, digits: usize) -> String {
+    if value == 0.0 {
+        return "0".to_owned();
+    }
+    let digits = digits.max(1);
+    let scientific = format!("{value:.*e}", digits - 1);
+    let (_, exponent) = scientific.split_once('e').unwrap_or((&scientific, "0"));
+    let exponent: i32 = exponent.parse().unwrap_or(0);
+    let rounded: f64 = scientific.parse().unwrap_or(value);
+    let decimals = (digits as i32 - 1 - exponent).max(0) as usize;
+    group(&format!("{rounded:.decimals$}"))
+}
+
+/// Sets groups of three digits before the decimal point apart, from five digits or a thousand on.
+pub fn group(plain: &str) -> String {
+    let (sign, rest) = plain.strip_prefix('-').map_or(("", plain), |rest| ("\u{2212}", rest));
+    let (whole, part) = rest.split_once('.').map_or((rest, None), |(whole, part)| (whole, Some(part)));
+    let mut grouped = String::new();
+    for (index, digit) in whole.chars().enumerate() {
+        if index > 0 && (whole.len() - index).is_multiple_of(3) {
+            grouped.push('\u{202f}');
+        }
+        grouped.push(digit);
+    }
+    match part {
+        Some(part) => format!("{sign}{grouped}.{part}"),
+        None => format!("{sign}{grouped}"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn rounds_half_to_even_at_the_last_digit() {
+        assert_eq!(write_number(2.5, 1), "2");
+        assert_eq!(write_number(99.96, 3), "100");
+        assert_eq!(write_number(0.99951, 3), "1.00");
+    }
+
+    #[test]
+    fn refuses_what_is_not_finite() {
+        for text in ["inf", "-inf", "NaN", "1e400", "", " ", "1.2.3", "12 in", "0x10", "1_000"] {
+            assert!(read_number(text).is_err(), "{text}");
+        }
+    }
+}

@@ -1,0 +1,85 @@
+//! Floor 5. Owns: the routes, one file each: can a job be made, by which steps, in which order.
+//! Never: arithmetic that a second route could share.
+
+mod base;
+mod digital;
+mod screen_printing;
+
+use crate::inventory::{Activity, Book, Flow, Flows, Formula, Layout, What, Work};
+use crate::order::{Alternative, Job, Order, RouteName};
+use crate::quantity::{AirFlow, Mass};
+use crate::step::Step;
+
+/// A way to make a sign face.
+pub trait Route {
+    /// Its name.
+    fn name(&self) -> RouteName;
+    /// What a reader calls it.
+    fn label(&self) -> &'static str;
+    /// How it goes, in a sentence.
+    fn story(&self) -> &'static str;
+    /// The job as the route makes it, or why it cannot.
+    fn work<'a>(&self, job: &'a Job, layout: &'a Layout, book: &Book) -> Result<Work<'a>, Reason>;
+    /// Its steps, in order.
+    fn steps(&self, order: &Order, alternative: &Alternative) -> Vec<Box<dyn Step>>;
+    /// Where solvent evaporates into an air flow: what is called, the air, the solvent's label.
+    fn exhausts(&self, book: &Book, alternative: &Alternative) -> Vec<(&'static str, AirFlow)>;
+}
+
+/// Every route.
+pub const ROUTES: [&dyn Route; 2] = [&screen_printing::ScreenPrinting, &digital::Digital];
+
+/// The route of that name.
+pub fn route(name: RouteName) -> &'static dyn Route {
+    ROUTES.iter().copied().find(|route| route.name() == name).unwrap_or(ROUTES[0])
+}
+
+/// Why a route cannot make a job.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Reason {
+    /// The order says so.
+    Excluded(String),
+    /// The face is larger than the table.
+    Table,
+    /// No roll in stock is wide enough.
+    Roll,
+    /// Two colours exist only as sheeting.
+    TwoBases,
+    /// Nothing is printed.
+    NothingPrinted,
+}
+
+/// The flows of a route's steps, end of life included, without those for stock.
+pub fn flows(order: &Order, alternative: &Alternative, book: &Book) -> Flows {
+    let mut flows = Flows::default();
+    for step in route(alternative.route).steps(order, alternative) {
+        step.flows(book, &mut flows);
+    }
+    discard(&mut flows);
+    flows
+}
+
+/// What is on the faces is discarded at the end of their life.
+fn discard(flows: &mut Flows) {
+    let on_faces: Vec<Flow> = flows.list.iter().filter(|flow| matches!(flow.what, What::OnFace(..)) && !flow.blank).cloned().collect();
+    for flow in on_faces {
+        if let What::OnFace(material, terms) = flow.what {
+            flows.discard(material, Formula::<Mass>::of_terms(terms).into_terms());
+        }
+    }
+}
+
+/// Counts jobs on a route; those it cannot make are left out.
+pub fn count(order: &Order, alternative: &Alternative, book: &Book, layout: &Layout, jobs: &[Job]) -> Activity {
+    let mut activity = Activity::default();
+    let steps = route(alternative.route).steps(order, alternative);
+    for job in jobs {
+        if let Ok(work) = route(alternative.route).work(job, layout, book) {
+            activity.made_for_stock(job.line.stock);
+            for step in &steps {
+                step.count(&work, &mut activity);
+            }
+        }
+    }
+    activity
+}

@@ -1,0 +1,65 @@
+//! Screen printing: ink pressed through a mesh, colour by colour, on sheeting of the blank's size.
+
+use super::{Reason, Route, base};
+use crate::inventory::{Book, Layout, Work};
+use crate::order::{Alternative, Drying, Job, Order, RouteName};
+use crate::quantity::{AirFlow, Kind, Length};
+use crate::step::{BlankMaking, Delivery, Oven, Press, ScreenInk, ScreenMaking, SheetingCut, Step, UvLamps, Visits, WashUp, Wipe, lay, LayoutPiece};
+
+pub(super) struct ScreenPrinting;
+
+const SPOILED: &str = "screen.spoilage";
+
+impl Route for ScreenPrinting {
+    fn name(&self) -> RouteName {
+        RouteName::ScreenPrinting
+    }
+
+    fn label(&self) -> &'static str {
+        "screen printing"
+    }
+
+    fn story(&self) -> &'static str {
+        "a screen for each colour, ink pressed through it on sheeting of the blank's size, dried, the screens washed and reclaimed"
+    }
+
+    fn work<'a>(&self, job: &'a Job, layout: &'a Layout, book: &Book) -> Result<Work<'a>, Reason> {
+        let line = &job.line;
+        if let Some(reason) = line.not.get(&self.name()) {
+            return Err(Reason::Excluded(reason.clone()));
+        }
+        let table = book.choice::<Length>("screen.table").base();
+        if line.width.metres().max(line.height.metres()) > table {
+            return Err(Reason::Table);
+        }
+        let (base, printed) = base::choose(line, false)?;
+        let work = Work { job, layout, base, printed, cut_out: false, through_printer: false };
+        lay(LayoutPiece::of(&work), 1, &layout.rolls, layout.roll_length, layout.start_waste).map(|_| work).ok_or(Reason::Roll)
+    }
+
+    fn steps(&self, order: &Order, alternative: &Alternative) -> Vec<Box<dyn Step>> {
+        let drying: Box<dyn Step> = match alternative.drying {
+            Drying::Oven => Box::new(Oven),
+            Drying::Uv => Box::new(UvLamps),
+        };
+        vec![
+            Box::new(SheetingCut { spoiled: SPOILED, make_ready: Some(("screen.make-ready", "screen.make-ready-on-sheeting")) }),
+            Box::new(ScreenMaking),
+            Box::new(ScreenInk { ink: alternative.ink, voc_rule: order.site.voc_rule }),
+            Box::new(Press),
+            drying,
+            Box::new(WashUp),
+            Box::new(Wipe),
+            Box::new(BlankMaking),
+            Box::new(Delivery),
+            Box::new(Visits),
+        ]
+    }
+
+    fn exhausts(&self, book: &Book, alternative: &Alternative) -> Vec<(&'static str, AirFlow)> {
+        match alternative.drying {
+            Drying::Oven => vec![("oven", book.choice("oven.exhaust")), ("screen room", book.choice("air.screen-room"))],
+            Drying::Uv => vec![("screen room", book.choice("air.screen-room"))],
+        }
+    }
+}

@@ -1,0 +1,36 @@
+//! Blank: flat aluminium sheet, cut to shape; what falls off is melted again.
+//!
+//! mass = bounding rectangle x thickness x density: 0.080 in gives 5.4864 kg/m2.
+
+use super::Step;
+use crate::inventory::{Activity, Book, Flows, Material, Measure, Part, Work};
+use crate::order::Blank;
+use crate::quantity::{Kind, Mass, Per, Volume, of};
+
+const BOUGHT: Measure<Volume> = Measure::new("aluminium bought", "m3");
+const KEPT: Measure<Volume> = Measure::new("aluminium in the blanks", "m3");
+
+static ALUMINIUM: Material = Material::of("aluminium blank", &[Part::Whole("aluminium-sheet")]);
+
+/// Making the blank.
+pub struct BlankMaking;
+
+impl Step for BlankMaking {
+    fn count(&self, work: &Work<'_>, activity: &mut Activity) {
+        let line = &work.job.line;
+        let Blank::Aluminium(thickness) = line.blank else { return };
+        let signs = f64::from(line.quantity);
+        activity.add(BOUGHT, of(line.shape.blank(line.width, line.height).base() * thickness.metres() * signs));
+        activity.add(KEPT, of(line.face().base() * thickness.metres() * signs));
+    }
+
+    fn flows(&self, book: &Book, flows: &mut Flows) {
+        let density = book.rate::<Per<Mass, Volume>>("blank.density");
+        let (bought, kept) = (BOUGHT.counted() * density, KEPT.counted() * density);
+        flows.of_blank(true);
+        flows.buy(&ALUMINIUM, bought.clone());
+        flows.on_face(&ALUMINIUM, kept.clone());
+        flows.recycle(&ALUMINIUM, bought - kept);
+        flows.of_blank(false);
+    }
+}

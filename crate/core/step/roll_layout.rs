@@ -1,0 +1,109 @@
+//! Roll layout: how many pieces lie across a roll, and how much of it they take.
+//!
+//! across = floor((R - 2e + g)/(w + g)), rows = ceil(N/across), L = rows (h + g) + 2e, area = R L;
+//! one more piece takes R (h + g)/across. The roll in stock that takes the least area is used.
+//! A face wider than every roll, as it may lie, cannot be laid without a splice: none, not zero.
+
+use crate::inventory::Work;
+use crate::order::Sheeting;
+use crate::quantity::{BoughtArea, Length, Span, of};
+
+/// A piece to be laid.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Piece {
+    /// Across the roll.
+    pub width: Span,
+    /// Along the roll.
+    pub height: Span,
+    /// Trimmed off the roll's sides and ends.
+    pub trim: Span,
+    /// Left free at each side by a printer.
+    pub free: Span,
+    /// Between pieces.
+    pub gutter: Span,
+    /// Whether it may be turned by a right angle.
+    pub turns: bool,
+}
+
+/// Pieces laid on a roll.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Laid {
+    /// The roll's width.
+    pub roll: Span,
+    /// Pieces side by side.
+    pub across: i64,
+    /// The length taken.
+    pub length: Length,
+    /// The area taken, the whole width of the roll.
+    pub area: BoughtArea,
+    /// What one more piece takes.
+    pub per_piece: BoughtArea,
+    /// The share of a roll's length.
+    pub rolls: f64,
+}
+
+impl Piece {
+    /// The piece of a face: with bleed where it is cut out after printing, and the sides that a
+    /// printer leaves free. Beaded sheeting may be turned, prismatic not.
+    pub fn of(work: &Work<'_>) -> Self {
+        let line = &work.job.line;
+        let bleed = work.bleed() * 2;
+        Self {
+            width: line.width + bleed,
+            height: line.shape.piece_height(line.width, line.height) + bleed,
+            trim: work.layout.trim,
+            free: if work.through_printer { work.layout.printer_margin } else { Span::ZERO },
+            gutter: work.gutter(),
+            turns: line.sheeting == Sheeting::Beaded,
+        }
+    }
+}
+
+/// Lays so many pieces on the roll in stock that takes the least.
+///
+/// ```
+/// use faceload_core::{quantity::{Kind, Span}, step::{LayoutPiece, lay}};
+/// let span = |text| Span::read(text).unwrap();
+/// let piece = LayoutPiece { width: span("8 in"), height: span("8 in"), trim: Span::ZERO, free: Span::ZERO, gutter: Span::ZERO, turns: false };
+/// let laid = lay(piece, 10, &[span("24 in")], span("45.72 m"), Span::ZERO).unwrap();
+/// assert_eq!(laid.across, 3);
+/// assert!((laid.length.base() - 4.0 * 0.2032).abs() < 1e-12);
+/// ```
+pub fn lay(piece: Piece, count: u64, rolls: &[Span], roll_length: Span, start_waste: Span) -> Option<Laid> {
+    let turned = Piece { width: piece.height, height: piece.width, ..piece };
+    let ways = if piece.turns { vec![piece, turned] } else { vec![piece] };
+    let mut best: Option<Laid> = None;
+    for way in ways {
+        for roll in rolls {
+            let Some(laid) = lay_on(way, count, *roll, roll_length, start_waste) else { continue };
+            if best.is_none_or(|best| laid.area < best.area) {
+                best = Some(laid);
+            }
+        }
+    }
+    best
+}
+
+fn lay_on(piece: Piece, count: u64, roll: Span, roll_length: Span, start_waste: Span) -> Option<Laid> {
+    let across = (roll - (piece.trim + piece.free) * 2 + piece.gutter) / (piece.width + piece.gutter);
+    if across < 1 || piece.width.count() <= 0 {
+        return None;
+    }
+    let rows = i64::try_from(count.div_ceil(across.unsigned_abs())).ok()?;
+    let pitch = (piece.height + piece.gutter).metres();
+    let length = rows as f64 * pitch + 2.0 * piece.trim.metres() + start_waste.metres();
+    Some(Laid {
+        roll,
+        across,
+        length: of(length),
+        area: of(roll.metres() * length),
+        per_piece: of(roll.metres() * pitch / across as f64),
+        rolls: length / roll_length.metres(),
+    })
+}
+
+/// The job's faces laid out; none where no roll is wide enough.
+pub(super) fn lay_work(work: &Work<'_>) -> Option<Laid> {
+    let layout = work.layout;
+    lay(Piece::of(work), work.faces() as u64, &layout.rolls, layout.roll_length, layout.start_waste)
+}

@@ -1,0 +1,23 @@
+//! UV lamps: mercury lamps cure UV ink; they burn while the press prints and part of its set-up,
+//! since they cannot be switched on and off with each piece.
+//!
+//! energy = P (printing hours + idle share x set-up hours): 28.8 kW x (1.3 + 0.5 x 0.5) = 44.6 kWh.
+
+use super::Step;
+use super::press::{printing_hours, set_up_hours};
+use crate::inventory::{Activity, Book, Flows, Stage, Work};
+use crate::quantity::{Power, Share};
+
+/// The lamps.
+pub struct UvLamps;
+
+impl Step for UvLamps {
+    fn count(&self, _: &Work<'_>, _: &mut Activity) {
+        // They burn with the press.
+    }
+
+    fn flows(&self, book: &Book, flows: &mut Flows) {
+        let hours = printing_hours(book) + set_up_hours(book) * book.rate::<Share>("uv.idle");
+        flows.electricity(Stage::Drying, "UV lamps", hours * book.rate::<Power>("uv.lamps"));
+    }
+}

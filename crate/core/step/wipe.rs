@@ -1,0 +1,28 @@
+//! Wipe: the blank degreased before the face goes on, the same on every route.
+
+use super::Step;
+use crate::inventory::{Activity, Book, Flows, Material, Measure, Part, Stage, Work};
+use crate::quantity::{Density, FaceArea, Liquid, Mass, Per, Share, of};
+
+const WIPED: Measure<FaceArea> = Measure::new("blank wiped", "m2");
+
+static ISOPROPANOL: Material = Material { oxidised: "oxidation.isopropanol.co2e", ..Material::of("isopropanol", &[Part::Whole("oxygenated-solvent")]) };
+static RAGS: Material = Material { solid: "waste.wipers-landfill.co2e", ..Material::of("rags", &[Part::Whole("wipers")]) };
+
+/// The wipe.
+pub struct Wipe;
+
+impl Step for Wipe {
+    fn count(&self, work: &Work<'_>, activity: &mut Activity) {
+        activity.add(WIPED, work.face() * of::<Share>(work.faces()));
+    }
+
+    fn flows(&self, book: &Book, flows: &mut Flows) {
+        let isopropanol = WIPED.counted() * book.rate::<Per<Liquid, FaceArea>>("wipe.isopropanol") * book.rate::<Density>("wipe.isopropanol-density");
+        flows.buy(&ISOPROPANOL, isopropanol.clone());
+        flows.evaporate(Stage::Finishing, &ISOPROPANOL, isopropanol);
+        let rags = WIPED.counted() * book.rate::<Per<Mass, FaceArea>>("wipe.rags");
+        flows.buy(&RAGS, rags.clone());
+        flows.solid_waste(&RAGS, rags);
+    }
+}

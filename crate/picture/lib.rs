@@ -1,0 +1,29 @@
+//! Pictures: plain data in, a plotters drawing out, on any backend.
+//!
+//! A picture is a panel (its data), a height for a width, and a drawing. The canvas of the page
+//! and the SVG of print and export run the same code. One file per picture.
+mod axis;
+mod bar;
+mod behind;
+#[cfg(test)]
+mod checks;
+mod fine;
+mod loads;
+mod look;
+mod refused;
+mod rows;
+mod sheet;
+mod svg;
+mod swings;
+mod text_width;
+mod ticks;
+
+pub use behind::{Behind, BehindRow};
+pub use fine::{Fine, UNITS_PER_PX};
+pub use loads::{Bar, LoadsPanel, draw_loads, loads_height, loads_rows, loads_svg};
+pub use look::{Colour, Look, Mark, Theme};
+pub use refused::Refused;
+pub use sheet::Place;
+pub use swings::{
+    Swing, SwingsKey, SwingsPanel, draw_swings, swings_height, swings_rows, swings_svg,
+};

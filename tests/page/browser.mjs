@@ -1,0 +1,64 @@
+// A Chromium of the machine, and the page opened in it from the disk.
+import assert from "node:assert/strict";
+import { chromium } from "playwright-core";
+import { pageAddress } from "./place.mjs";
+
+const flags = [
+  "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+  "--disable-background-networking", "--disable-component-update", "--disable-sync",
+];
+
+export const widths = [1440, 390];
+export const themes = ["light", "dark"];
+
+export function startBrowser() {
+  const executablePath = process.env.FACELOAD_CHROMIUM ?? "/usr/bin/chromium";
+  return chromium.launch({ executablePath, args: flags });
+}
+
+// The page, ready, with all it complained of and all it asked the network for.
+export async function openPage(browser, options = {}) {
+  const { width = 1440, theme = "light", address = pageAddress, state = "ready" } = options;
+  const context = await browser.newContext({
+    viewport: { width, height: 900 },
+    colorScheme: theme,
+    reducedMotion: "reduce",
+    offline: true,
+  });
+  const page = await context.newPage();
+  const complaints = [];
+  const requests = [];
+  page.on("console", (line) => {
+    if (["error", "warning"].includes(line.type())) complaints.push(line.text());
+  });
+  page.on("pageerror", (error) => complaints.push(String(error)));
+  page.on("request", (request) => requests.push(request.url()));
+  await page.goto(address);
+  await reach(page, state);
+  return { page, complaints, requests };
+}
+
+async function reach(page, wanted) {
+  const state = await until(page, () => document.documentElement.dataset.state);
+  const text = await page.evaluate(() => document.querySelector("#answer")?.textContent);
+  assert.equal(state, wanted, `the page's state; #answer says: ${text}`);
+}
+
+// Asks again until the answer is true; waiting inside the page is not reliable under its policy.
+export async function until(page, question, argument, what = String(question)) {
+  const end = Date.now() + 15_000;
+  while (Date.now() < end) {
+    const answer = await page.evaluate(question, argument);
+    if (answer) return answer;
+    await new Promise((next) => setTimeout(next, 25));
+  }
+  throw new Error(`not reached in 15 s: ${what}`);
+}
+
+// The words a reader sees in these parts of the page.
+export function wordsOf(page, ...parts) {
+  return page.evaluate(
+    (names) => names.map((name) => document.querySelector(name).innerText).join("\n"),
+    parts,
+  );
+}

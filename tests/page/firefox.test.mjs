@@ -1,0 +1,46 @@
+// The page opens from a disk in Firefox too, and gives the same answer.
+import assert from "node:assert/strict";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { after, before, test } from "node:test";
+import { pathToFileURL } from "node:url";
+import { startFirefox } from "./firefox.mjs";
+import { asked, commandLine, demos, folder, pageAddress, pageFile, shots, withoutLastLineEnd, withoutWasm } from "./place.mjs";
+
+let firefox;
+before(async () => {
+  mkdirSync(shots, { recursive: true });
+  firefox = await startFirefox();
+  await firefox.size(1440, 1000);
+});
+after(() => firefox?.close());
+
+const answer = () => firefox.evaluate("return document.querySelector('#answer').innerText");
+
+test("firefox opens the page from a disk and gets ready", async () => {
+  assert.equal(await firefox.open(pageAddress), "ready", await answer());
+  assert.ok((await answer()).trim().length > 40, "the answer has sentences");
+  writeFileSync(join(shots, "firefox-1440.png"), await firefox.picture());
+});
+
+test("firefox gives the bytes of the command line", async () => {
+  assert.equal(await firefox.open(pageAddress), "ready");
+  const orders = demos(await firefox.evaluate("return window.faceload.demosJson()"));
+  assert.ok(orders.length > 0);
+  const script = "return window.faceload.compareJson(...arguments)";
+  for (const { name, order } of orders) {
+    for (const { per, boundary } of asked) {
+      const got = withoutLastLineEnd(await firefox.evaluate(script, [order, per, boundary]));
+      assert.ok(got === commandLine(order, per, boundary), `${name}, ${per}, ${boundary}`);
+    }
+  }
+});
+
+test("firefox shows another picture without the wasm", async () => {
+  await firefox.open(pageAddress);
+  const whole = await firefox.picture();
+  const cut = join(folder, "without-wasm.html");
+  writeFileSync(cut, withoutWasm(readFileSync(pageFile, "utf8")));
+  assert.equal(await firefox.open(pathToFileURL(cut).href), "failed");
+  assert.ok(!whole.equals(await firefox.picture()));
+});

@@ -1,0 +1,50 @@
+// Where the built things lie, and the answers of the command line.
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+
+const target = process.env.CARGO_TARGET_DIR ?? resolve(import.meta.dirname, "../../target");
+
+export const folder = join(target, "page");
+export const pageFile = join(folder, "faceload.html");
+export const pageAddress = pathToFileURL(pageFile).href;
+export const shots = join(folder, "shots");
+
+// The ways a result is asked for: per what, and with or without the blank.
+export const asked = ["m2", "order", "m2-year"].flatMap((per) =>
+  ["face", "face-with-blank"].map((boundary) => ({ per, boundary })),
+);
+
+// What `faceload compare --json` prints for this order, without the last line end.
+export function commandLine(order, per, boundary) {
+  const scratch = mkdtempSync(join(tmpdir(), "order-"));
+  try {
+    const file = join(scratch, "order.json");
+    writeFileSync(file, order);
+    const words = ["compare", file, "--json", "--per", per, "--boundary", boundary];
+    const faceload = join(target, "release", "faceload");
+    return withoutLastLineEnd(execFileSync(faceload, words, { maxBuffer: 1 << 28 }).toString());
+  } finally {
+    rmSync(scratch, { recursive: true });
+  }
+}
+
+// The demo orders as JSON texts, with their names.
+export function demos(text) {
+  return JSON.parse(text).map(({ name, title, order }) => ({
+    name,
+    title,
+    order: typeof order === "string" ? order : JSON.stringify(order),
+  }));
+}
+
+export const withoutLastLineEnd = (text) => text.replace(/\n$/, "");
+
+// The page's text with its wasm taken out; the policy still holds, as data is not part of it.
+export function withoutWasm(html) {
+  const cut = html.replace(/(<script type="text\/plain" id="wasm"[^>]*>)[^<]*/, "$1");
+  if (cut.length > html.length - 1000) throw new Error("no wasm was found in the page");
+  return cut;
+}
