@@ -1,1 +1,105 @@
-fn main() {}
+//! The command line. Words go to standard error, results to standard output.
+//!
+//! Exit: 0 done, 2 usage, 3 bad input, 4 a table at fault.
+
+mod check;
+mod compare;
+mod explain;
+mod input;
+
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand, ValueEnum};
+use faceload_core::load::Per;
+use faceload_core::order::Boundary;
+
+/// Compares the environmental load of the ways to make a traffic-sign face.
+#[derive(Parser)]
+#[command(name = "faceload", version, about, max_term_width = 100, after_help = input::DEMOS_HELP)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Compare an order's alternatives in five indicators.
+    Compare(compare::Arguments),
+    /// Show how a load is computed, down to source, place and grade.
+    Explain(explain::Arguments),
+    /// Check the tables; silent where nothing is at fault.
+    Check,
+}
+
+/// Why a command failed.
+pub enum Failure {
+    /// The input is at fault.
+    Input(Vec<String>),
+    /// A table is at fault.
+    Table(Vec<String>),
+}
+
+/// Per what loads are given.
+#[derive(Clone, Copy, ValueEnum)]
+enum PerArgument {
+    /// A square metre of face.
+    M2,
+    /// The whole order.
+    Order,
+    /// A square metre of face kept in service for a year.
+    M2Year,
+}
+
+impl PerArgument {
+    fn per(self) -> Per {
+        match self {
+            Self::M2 => Per::M2,
+            Self::Order => Per::Order,
+            Self::M2Year => Per::M2Year,
+        }
+    }
+}
+
+/// What is counted.
+#[derive(Clone, Copy, ValueEnum)]
+enum BoundaryArgument {
+    /// The face alone.
+    Face,
+    /// The face with its blank.
+    FaceWithBlank,
+}
+
+impl BoundaryArgument {
+    fn boundary(self) -> Boundary {
+        match self {
+            Self::Face => Boundary::Face,
+            Self::FaceWithBlank => Boundary::FaceWithBlank,
+        }
+    }
+}
+
+fn main() -> ExitCode {
+    let done = match Arguments::parse().command {
+        Command::Compare(arguments) => compare::run(&arguments),
+        Command::Explain(arguments) => explain::run(&arguments),
+        Command::Check => check::run(),
+    };
+    let (words, code) = match done {
+        Ok(result) => {
+            print(&result);
+            return ExitCode::SUCCESS;
+        }
+        Err(Failure::Input(words)) => (words, 3),
+        Err(Failure::Table(words)) => (words, 4),
+    };
+    for line in words {
+        eprintln!("{line}");
+    }
+    ExitCode::from(code)
+}
+
+/// Prints a result; a reader that has gone away is no fault.
+fn print(result: &str) {
+    use std::io::Write;
+    let _ = std::io::stdout().write_all(result.as_bytes());
+}

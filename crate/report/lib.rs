@@ -1,1 +1,11 @@
-//! Words.
+//! Results in words, tables and panels: what a person reads, on the terminal and in the page.
+//!
+//! It computes nothing; every number comes from the core.
+
+pub mod explain;
+pub mod labels;
+pub mod panel;
+pub mod result;
+pub mod terminal;
+pub mod view;
+pub mod words;

@@ -1,7 +1,70 @@
-//! The page's door.
+//! The page's door to the core. Orders and results cross as JSON text made in Rust.
+//!
+//! The page holds an order as text and asks; the last comparison stays here, so that pictures and
+//! explanations of what is on the screen need not compute it again.
+
+mod canvas;
+mod door;
+
 use wasm_bindgen::prelude::*;
-/// Placeholder until the core stands.
+
+/// The demo orders: `[{name, title, order}]`.
 #[wasm_bindgen]
-pub fn version() -> String {
-    env!("CARGO_PKG_VERSION").to_owned()
+pub fn demos_json() -> String {
+    door::demos()
+}
+
+/// The labels by id.
+#[wasm_bindgen]
+pub fn labels_json() -> String {
+    door::labels()
+}
+
+/// The result of an order: the same text as the command line prints. Words are thrown where the
+/// order is at fault.
+#[wasm_bindgen]
+pub fn compare_json(order: &str, per: &str, boundary: &str) -> Result<String, JsValue> {
+    door::compare_text(order, per, boundary).map_err(words)
+}
+
+/// Everything the page shows of an order. The comparison is kept for pictures and explanations.
+#[wasm_bindgen]
+pub fn view_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
+    let asked: door::Asked = serde_wasm_bindgen::from_value(asked)?;
+    door::view(order, &asked).map_err(words)
+}
+
+/// How a load on the screen is computed.
+#[wasm_bindgen]
+pub fn explain_json(alternative: &str, indicator: &str) -> Result<String, JsValue> {
+    door::explain(alternative, indicator).map_err(words)
+}
+
+/// Draws the loads of an indicator; the height it took, in css pixels.
+#[wasm_bindgen]
+pub fn draw_loads(canvas: web_sys::HtmlCanvasElement, indicator: &str, width: u32, theme: &str) -> Result<u32, JsValue> {
+    door::draw_loads(canvas, indicator, width, theme)
+}
+
+/// Draws the swings on the screen; the height it took, in css pixels.
+#[wasm_bindgen]
+pub fn draw_swings(canvas: web_sys::HtmlCanvasElement, width: u32, theme: &str) -> Result<u32, JsValue> {
+    door::draw_swings(canvas, width, theme)
+}
+
+/// Where the rows of an indicator's picture are: `[{x, y, width, height}]` in css pixels.
+#[wasm_bindgen]
+pub fn loads_rows_json(indicator: &str, width: u32) -> String {
+    door::loads_places(indicator, width)
+}
+
+/// Where the rows of the swings are, likewise.
+#[wasm_bindgen]
+pub fn swings_rows_json(width: u32) -> String {
+    door::swings_places(width)
+}
+
+/// Faults as a list of texts.
+fn words(faults: Vec<door::Fault>) -> JsValue {
+    serde_wasm_bindgen::to_value(&faults).unwrap_or(JsValue::NULL)
 }

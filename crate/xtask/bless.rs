@@ -4,11 +4,7 @@
 use crate::{Chore, Outcome, program};
 
 /// The chore of this file.
-pub const CHORE: Chore = Chore {
-    name: "bless",
-    help: "write anew the generated texts that the tests compare",
-    run,
-};
+pub const CHORE: Chore = Chore { name: "bless", help: "write anew the generated texts that the tests compare", run };
 
 fn run() -> Outcome {
     let mut tests = program::cargo(&["test", "--package", "faceload", "--test", "faceload"]);

@@ -23,14 +23,7 @@ struct Chore {
 }
 
 /// All chores, in the order a newcomer needs them.
-const CHORES: &[Chore] = &[
-    start::CHORE,
-    page::CHORE,
-    test::CHORE,
-    measure::CHORE,
-    bless::CHORE,
-    ci::CHORE,
-];
+const CHORES: &[Chore] = &[start::CHORE, page::CHORE, test::CHORE, measure::CHORE, bless::CHORE, ci::CHORE];
 
 fn list() -> String {
     let mut text = String::from("chores, called as `cargo xtask NAME`:\n");
@@ -47,10 +40,7 @@ fn main() -> ExitCode {
             print!("{}", list());
             return ExitCode::SUCCESS;
         }
-        eprintln!(
-            "one chore at a time, without options; got `{}`",
-            words.join(" ")
-        );
+        eprintln!("one chore at a time, without options; got `{}`", words.join(" "));
         return ExitCode::from(2);
     };
     let Some(chore) = CHORES.iter().find(|chore| chore.name == name) else {
@@ -73,16 +63,8 @@ mod tests {
     #[test]
     fn each_chore_has_its_own_name_and_one_line_of_help() {
         for (place, chore) in CHORES.iter().enumerate() {
-            assert!(
-                !chore.help.is_empty() && !chore.help.contains('\n'),
-                "{}",
-                chore.name
-            );
-            assert!(
-                CHORES[..place].iter().all(|other| other.name != chore.name),
-                "{}",
-                chore.name
-            );
+            assert!(!chore.help.is_empty() && !chore.help.contains('\n'), "{}", chore.name);
+            assert!(CHORES[..place].iter().all(|other| other.name != chore.name), "{}", chore.name);
         }
         assert_eq!(list().lines().count(), CHORES.len() + 1);
     }

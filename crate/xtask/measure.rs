@@ -4,11 +4,7 @@ use crate::{Chore, Outcome, page, place, program, start};
 use std::time::Instant;
 
 /// The chore of this file.
-pub const CHORE: Chore = Chore {
-    name: "measure",
-    help: "print sizes, times and the loads of the demo orders",
-    run,
-};
+pub const CHORE: Chore = Chore { name: "measure", help: "print sizes, times and the loads of the demo orders", run };
 
 fn run() -> Outcome {
     start::build_command_line()?;
@@ -16,27 +12,14 @@ fn run() -> Outcome {
     println!("\nbuild time, from an empty target folder, packages already fetched");
     clean_build()?;
     println!("\nthe page in Chromium");
-    program::run(&mut program::program(
-        "node",
-        &["tests/page/opening_time.mjs"],
-    ))?;
-    if place::root()
-        .join("crate/core/examples/measure.rs")
-        .exists()
-    {
+    program::run(&mut program::program("node", &["tests/page/opening_time.mjs"]))?;
+    if place::root().join("crate/core/examples/measure.rs").exists() {
         println!("\nevaluation, and the inputs that move the answer");
-        let words = [
-            "run",
-            "--quiet",
-            "--release",
-            "--package",
-            "faceload-core",
-            "--example",
-            "measure",
-        ];
+        let words = ["run", "--quiet", "--release", "--package", "faceload-core", "--example", "measure"];
         program::run(&mut program::cargo(&words))?;
     }
-    Ok(())
+    println!("\nloads of the demo orders, the face alone");
+    program::run(&mut program::program("node", &["tests/page/demo_loads.mjs"]))
 }
 
 fn clean_build() -> Outcome {

@@ -24,11 +24,7 @@ use std::path::Path;
 pub use wasm::build as build_wasm;
 
 /// The chore of this file.
-pub const CHORE: Chore = Chore {
-    name: "page",
-    help: "build the page into one HTML file under target/page",
-    run,
-};
+pub const CHORE: Chore = Chore { name: "page", help: "build the page into one HTML file under target/page", run };
 
 fn run() -> Outcome {
     build()?;
@@ -39,10 +35,10 @@ fn run() -> Outcome {
 /// Builds the page and the glue for Node, and prints the sizes.
 pub fn build() -> Outcome {
     let built = wasm::build(&place::target())?;
+    wasm::for_node(&built.raw, &place::node_folder())?;
     let page = one_file::assemble(&place::root().join("www"), &built.glue, &built.wasm)?;
     write(&place::page_file(), page.as_bytes())?;
     write(&place::page_folder().join("faceload.wasm"), &built.wasm)?;
-    wasm::for_node(&built.raw, &place::node_folder())?;
     sizes::show()
 }
 

@@ -33,15 +33,10 @@ pub fn node_folder() -> PathBuf {
 
 /// The release build of the command line.
 pub fn command_line() -> PathBuf {
-    target()
-        .join("release")
-        .join(format!("faceload{}", std::env::consts::EXE_SUFFIX))
+    target().join("release").join(format!("faceload{}", std::env::consts::EXE_SUFFIX))
 }
 
 /// A path as a reader types it: from the root where it lies inside.
 pub fn shown(path: &Path) -> String {
-    path.strip_prefix(root())
-        .unwrap_or(path)
-        .display()
-        .to_string()
+    path.strip_prefix(root()).unwrap_or(path).display().to_string()
 }

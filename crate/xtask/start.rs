@@ -3,11 +3,7 @@
 use crate::{Chore, Outcome, page, place, program};
 
 /// The chore of this file.
-pub const CHORE: Chore = Chore {
-    name: "start",
-    help: "build all, compare the demo order, and say where the page lies",
-    run,
-};
+pub const CHORE: Chore = Chore { name: "start", help: "build all, compare the demo order, and say where the page lies", run };
 
 fn run() -> Outcome {
     build_command_line()?;
@@ -22,10 +18,5 @@ fn run() -> Outcome {
 
 /// Builds the command line as a user gets it.
 pub fn build_command_line() -> Outcome {
-    program::run(&mut program::cargo(&[
-        "build",
-        "--release",
-        "--package",
-        "faceload",
-    ]))
+    program::run(&mut program::cargo(&["build", "--release", "--package", "faceload"]))
 }

@@ -6,11 +6,7 @@ use crate::{Chore, Outcome, page, place, program, start};
 use std::time::Instant;
 
 /// The chore of this file.
-pub const CHORE: Chore = Chore {
-    name: "test",
-    help: "check all: form, lints, tests, same bytes, browsers",
-    run,
-};
+pub const CHORE: Chore = Chore { name: "test", help: "check all: form, lints, tests, same bytes, browsers", run };
 
 /// One step: what it is called when it fails, and what it does.
 type Step = (&'static str, fn() -> Outcome);
@@ -45,28 +41,12 @@ fn form() -> Outcome {
 }
 
 fn lints() -> Outcome {
-    let words = [
-        "clippy",
-        "--workspace",
-        "--all-targets",
-        "--",
-        "-D",
-        "warnings",
-    ];
+    let words = ["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"];
     program::run(&mut program::cargo(&words))
 }
 
 fn lints_of_wasm() -> Outcome {
-    let words = [
-        "clippy",
-        "--package",
-        "faceload-wasm",
-        "--target",
-        TRIPLE,
-        "--",
-        "-D",
-        "warnings",
-    ];
+    let words = ["clippy", "--package", "faceload-wasm", "--target", TRIPLE, "--", "-D", "warnings"];
     program::run(&mut program::cargo(&words))
 }
 
@@ -82,14 +62,7 @@ fn browsers() -> Outcome {
     let folder = place::root().join("tests").join("page");
     let entries = std::fs::read_dir(&folder).map_err(|error| format!("tests/page: {error}"))?;
     let mut subjects: Vec<String> = entries
-        .filter_map(|entry| {
-            entry
-                .ok()?
-                .file_name()
-                .to_str()?
-                .strip_suffix(".test.mjs")
-                .map(str::to_owned)
-        })
+        .filter_map(|entry| entry.ok()?.file_name().to_str()?.strip_suffix(".test.mjs").map(str::to_owned))
         .filter(|subject| subject != "native_and_wasm")
         .collect();
     subjects.sort();
@@ -101,12 +74,7 @@ fn node_tests(subjects: &[&str]) -> Outcome {
     if subjects.is_empty() {
         return Err("no tests in tests/page".into());
     }
-    let words = [
-        "--test",
-        "--test-reporter=spec",
-        "--test-concurrency=1",
-        "--test-timeout=300000",
-    ];
+    let words = ["--test", "--test-reporter=spec", "--test-concurrency=1", "--test-timeout=300000"];
     let mut node = program::program("node", &words);
     for subject in subjects {
         node.arg(format!("tests/page/{subject}.test.mjs"));

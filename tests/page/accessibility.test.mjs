@@ -63,6 +63,8 @@ test("every control is reached by the Tab key, and shows it", async () => {
   const { page } = await openPage(browser);
   const wanted = ["quantity", "batch", "designs", "life", "demo"].map((field) => `[data-field="${field}"]`);
   wanted.push("#swings input[type=range]", "[data-explain]");
+  await page.locator("#edit > summary").press("Enter");
+  await page.locator("h1").click();
   const missing = new Set(wanted);
   const hidden = [];
   for (let step = 0; step < 400 && missing.size > 0; step += 1) {

@@ -39,7 +39,9 @@ export async function openPage(browser, options = {}) {
 }
 
 async function reach(page, wanted) {
-  const state = await until(page, () => document.documentElement.dataset.state);
+  const state = await until(page, () =>
+    ["ready", "failed"].find((state) => state === document.documentElement.dataset.state),
+  );
   const text = await page.evaluate(() => document.querySelector("#answer")?.textContent);
   assert.equal(state, wanted, `the page's state; #answer says: ${text}`);
 }

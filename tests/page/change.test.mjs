@@ -8,13 +8,17 @@ let page;
 let complaints;
 before(async () => { browser = await startBrowser(); });
 after(() => browser?.close());
-beforeEach(async () => { ({ page, complaints } = await openPage(browser)); });
+beforeEach(async () => {
+  ({ page, complaints } = await openPage(browser));
+  await page.locator("#edit > summary").click();
+});
 afterEach(async () => {
   await page.context().close();
   assert.deepEqual(complaints, []);
 });
 
-const field = (name) => page.locator(`[data-field="${name}"]`);
+// The field of the order's first line.
+const field = (name) => page.locator(`[data-field="${name}"]`).first();
 
 async function write(name, value) {
   await field(name).fill(value);

@@ -51,7 +51,7 @@ function browser(ask) {
       const end = Date.now() + 15_000;
       while (Date.now() < end) {
         const state = await evaluate("return document.documentElement.dataset.state");
-        if (state) return state;
+        if (state === "ready" || state === "failed") return state;
         await new Promise((next) => setTimeout(next, 25));
       }
       return "neither ready nor failed in 15 s";

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
 import { startFirefox } from "./firefox.mjs";
-import { asked, commandLine, demos, folder, pageAddress, pageFile, shots, withoutLastLineEnd, withoutWasm } from "./place.mjs";
+import { asked, commandLine, folder, pageAddress, pageFile, shots, withoutWasm } from "./place.mjs";
 
 let firefox;
 before(async () => {
@@ -25,12 +25,12 @@ test("firefox opens the page from a disk and gets ready", async () => {
 
 test("firefox gives the bytes of the command line", async () => {
   assert.equal(await firefox.open(pageAddress), "ready");
-  const orders = demos(await firefox.evaluate("return window.faceload.demosJson()"));
+  const orders = JSON.parse(await firefox.evaluate("return window.faceload.demosJson()"));
   assert.ok(orders.length > 0);
   const script = "return window.faceload.compareJson(...arguments)";
   for (const { name, order } of orders) {
     for (const { per, boundary } of asked) {
-      const got = withoutLastLineEnd(await firefox.evaluate(script, [order, per, boundary]));
+      const got = await firefox.evaluate(script, [order, per, boundary]);
       assert.ok(got === commandLine(order, per, boundary), `${name}, ${per}, ${boundary}`);
     }
   }

@@ -8,7 +8,7 @@ async function once() {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await page.addInitScript(() => {
       const look = () => {
-        if (document.documentElement?.dataset.state) window.readAt ??= performance.now();
+        if (document.documentElement?.dataset.state === "ready") window.readAt ??= performance.now();
       };
       new MutationObserver(look).observe(document, { attributes: true, childList: true, subtree: true });
     });

@@ -17,7 +17,7 @@ export const asked = ["m2", "order", "m2-year"].flatMap((per) =>
   ["face", "face-with-blank"].map((boundary) => ({ per, boundary })),
 );
 
-// What `faceload compare --json` prints for this order, without the last line end.
+// What `faceload compare --json` prints for this order.
 export function commandLine(order, per, boundary) {
   const scratch = mkdtempSync(join(tmpdir(), "order-"));
   try {
@@ -25,22 +25,11 @@ export function commandLine(order, per, boundary) {
     writeFileSync(file, order);
     const words = ["compare", file, "--json", "--per", per, "--boundary", boundary];
     const faceload = join(target, "release", "faceload");
-    return withoutLastLineEnd(execFileSync(faceload, words, { maxBuffer: 1 << 28 }).toString());
+    return execFileSync(faceload, words, { maxBuffer: 1 << 28 }).toString();
   } finally {
     rmSync(scratch, { recursive: true });
   }
 }
-
-// The demo orders as JSON texts, with their names.
-export function demos(text) {
-  return JSON.parse(text).map(({ name, title, order }) => ({
-    name,
-    title,
-    order: typeof order === "string" ? order : JSON.stringify(order),
-  }));
-}
-
-export const withoutLastLineEnd = (text) => text.replace(/\n$/, "");
 
 // The page's text with its wasm taken out; the policy still holds, as data is not part of it.
 export function withoutWasm(html) {

@@ -47,8 +47,10 @@ pub struct Input {
     pub item: String,
     /// Its unit.
     pub unit: UnitText,
-    /// The value, in its unit: the median.
+    /// The value in force, in its unit.
     pub value: f64,
+    /// The median of its spread: the value, unless it was moved by hand.
+    pub centre: f64,
     /// The low end of the range.
     pub low: f64,
     /// The high end of the range.
@@ -74,7 +76,7 @@ pub struct Input {
 impl Input {
     /// The 5 % and 95 % points, in its unit, never beyond what is physically possible.
     pub fn ends(&self) -> (f64, f64) {
-        let (low, high) = self.spread.ends(self.value, self.low, self.high);
+        let (low, high) = self.spread.ends(self.centre, self.low, self.high);
         // A share stays a share; so does its range.
         let most = if self.unit.text() == "1" && self.spread == Spread::Triangular { 1.0 } else { f64::MAX };
         (low.max(0.0), high.min(most))

@@ -102,6 +102,7 @@ impl Row<'_> {
             item: self.filled("item"),
             unit,
             value: self.number(value),
+            centre: self.number(value),
             low: self.number("low"),
             high: self.number("high"),
             spread,

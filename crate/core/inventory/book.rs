@@ -53,6 +53,11 @@ impl Book {
                 }
             }
         }
+        for (id, value) in &order.moved {
+            if let Some(place) = tables.find(id).filter(|place| inputs[*place].origin != Origin::Override) {
+                inputs[place] = Arc::new(Input { value: *value, ..Input::clone(&inputs[place]) });
+            }
+        }
         let life = alternative.life.unwrap_or(order.life);
         for (id, item, value, unit) in [
             ("order.degree-days", "heating degree-days a year", order.site.degree_days, "K.d"),
@@ -128,6 +133,11 @@ impl Book {
         &self.inputs[id.index()]
     }
 
+    /// The row of that id.
+    pub fn row(&self, id: &str) -> Option<&Input> {
+        self.inputs.iter().find(|input| input.id == id).map(AsRef::as_ref)
+    }
+
     /// The inputs that a model asked for.
     pub fn used(&self) -> BTreeSet<InputId> {
         self.used.borrow().clone()
@@ -146,6 +156,7 @@ fn stated(id: &str, item: &str, value: f64, unit: &str) -> Input {
         item: item.to_owned(),
         unit: UnitText::read(unit).unwrap_or_else(|_| UnitText::pure()),
         value,
+        centre: value,
         low: value,
         high: value,
         spread: Spread::Fixed,
@@ -177,6 +188,7 @@ fn overridden(order: &Order, own: &Override, row: &Input) -> Result<Input, Order
     }
     Ok(Input {
         value,
+        centre: value,
         low: value,
         high: value,
         spread: Spread::Fixed,

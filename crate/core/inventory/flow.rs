@@ -82,6 +82,16 @@ impl Flows {
         self.add(Stage::Materials, material.name, What::Bought(material, mass.into_terms()), Per::Made);
     }
 
+    /// Buys a material that comes with another.
+    pub fn buy_for(&mut self, material: &'static Material, with: &Material, mass: Formula<Mass>) {
+        self.add(Stage::Materials, &format!("{} of {}", material.name, with.name), What::Bought(material, mass.into_terms()), Per::Made);
+    }
+
+    /// Throws such a material away, solid.
+    pub fn solid_waste_of(&mut self, material: &'static Material, with: &Material, mass: Formula<Mass>) {
+        self.add(Stage::Waste, &format!("{} of {}", material.name, with.name), What::SolidWaste(material, mass.into_terms()), Per::Made);
+    }
+
     /// Leaves a material on the faces.
     pub fn on_face(&mut self, material: &'static Material, mass: Formula<Mass>) {
         self.add(Stage::Imaging, material.name, What::OnFace(material, mass.into_terms()), Per::Used);

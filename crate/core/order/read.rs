@@ -49,6 +49,8 @@ pub struct Order {
     pub lines: Vec<Line>,
     /// The alternatives.
     pub alternatives: Vec<Alternative>,
+    /// Inputs moved by hand for all alternatives, by id; not part of the file.
+    pub moved: Vec<(String, f64)>,
     /// The document, for the lines of later faults.
     pub document: Document,
 }
@@ -65,6 +67,20 @@ impl Order {
             Some(order) if faults.is_empty() => Ok(Self { document, ..order }),
             _ => Err(faults),
         }
+    }
+
+    /// Moves inputs by hand, in their units; a value that the table's range does not hold is refused.
+    pub fn moved_by_hand(mut self, moved: Vec<(String, f64)>, tables: &Tables) -> Result<Self, Vec<OrderFault>> {
+        let mut faults = Vec::new();
+        for (id, value) in &moved {
+            let row = tables.find(id).map(|place| &tables.inputs[place]);
+            if !row.is_some_and(|row| row.low <= *value && *value <= row.high) {
+                let wanted = row.map_or("the id of a row of the tables".to_owned(), |row| format!("a value from {} to {} {}", row.low, row.high, row.unit.words()));
+                faults.push(self.fault(id, &format!("`{value}`"), wanted.trim_end(), "move it within its range"));
+            }
+        }
+        self.moved = moved;
+        if faults.is_empty() { Ok(self) } else { Err(faults) }
     }
 
     /// A fault in one field of this order.
@@ -124,7 +140,7 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
             });
         }
     }
-    Some(Order { file: document.name.clone(), name, life, gwp, voc_oxidised, boundary, site, lines, alternatives, document: document.clone() })
+    Some(Order { file: document.name.clone(), name, life, gwp, voc_oxidised, boundary, site, lines, alternatives, moved: Vec::new(), document: document.clone() })
 }
 
 fn read_site(document: &Document, value: &Value, tables: &Tables, faults: &mut Vec<OrderFault>) -> Site {

@@ -232,7 +232,7 @@ impl UnitText {
         for (from, to) in [("[in_i]", "in"), ("[mi_i]", "mile"), ("[lb_av]", "lb"), ("[ston_av]", "short ton"), ("MMBTU", "mmBtu"), ("um", "\u{b5}m"), (".", "\u{b7}")] {
             words = words.replace(from, to);
         }
-        let words = words.replace("/{", "/").replace('{', " ").replace('}', "");
+        let words = words.replace("{liquid}", "").replace("/{", "/").replace('{', " ").replace('}', "");
         words.trim().replace("piece", "pieces")
     }
 }
@@ -259,7 +259,7 @@ fn kinds_of(plain: Plain, power: i8, braces: &str) -> Option<(Vec<(Base, i8)>, f
         (Power, "heat") => (vec![(Base::Heat, power), (Base::Time, -power)], 1.0),
         (Power, "primary") => (vec![(Base::Primary, power), (Base::Time, -power)], 1.0),
         (Volume, "water") => (vec![(Base::Water, power)], litres),
-        (Volume, "ink") => (vec![(Base::Liquid, power)], litres),
+        (Volume, "ink" | "liquid") => (vec![(Base::Liquid, power)], litres),
         (Volume, "") => (vec![(Base::Length, 3 * power)], 1.0),
         (Year, "") => (vec![(Base::Service, power)], 1.0),
         (Bare, "piece") => (vec![(Base::Piece, power)], 1.0),

@@ -66,7 +66,7 @@ static BEADED_SHEETING: Material = Material {
 };
 
 static LINER_PAPER: Material = Material { solid: "waste.liner-paper-landfill.co2e", ..Material::of("paper liner", &[Part::Whole("kraft-paper")]) };
-static LINER_SILICONE: Material = Material { solid: "waste.liner-paper-landfill.co2e", ..Material::of("silicone on the liner", &[Part::Whole("silicone")]) };
+static LINER_SILICONE: Material = Material { solid: "waste.liner-paper-landfill.co2e", ..Material::of("liner silicone", &[Part::Whole("silicone")]) };
 
 /// Sheeting, with the row of what a route spoils, and whether its make-ready takes good sheeting.
 pub struct SheetingCut {
@@ -117,8 +117,8 @@ impl Roll {
         flows.solid_waste(material, bought.clone() * mass - on_faces);
         for (liner, row) in [(&LINER_PAPER, "liner.paper.mass"), (&LINER_SILICONE, "liner.silicone.mass")] {
             let mass = bought.clone() * book.rate::<Grammage>(row);
-            flows.buy(liner, mass.clone());
-            flows.solid_waste(liner, mass);
+            flows.buy_for(liner, material, mass.clone());
+            flows.solid_waste_of(liner, material, mass);
         }
     }
 }

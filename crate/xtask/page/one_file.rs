@@ -41,13 +41,7 @@ struct Page {
 impl Page {
     fn plain(&mut self, line: &str) -> Result<(), String> {
         let small = line.to_ascii_lowercase();
-        for tag in [
-            "<script",
-            "<style",
-            "<link rel=\"stylesheet",
-            " style=",
-            "javascript:",
-        ] {
+        for tag in ["<script", "<style", "<link rel=\"stylesheet", " style=", "javascript:"] {
             if small.contains(tag) {
                 let line = line.trim();
                 return Err(format!(
@@ -71,16 +65,14 @@ impl Page {
 
     fn script(&mut self, attribute: &str, name: &str, text: String) -> Result<(), String> {
         refuse(name, &text, &["</script", "<script", "<!--"])?;
-        self.html
-            .push_str(&format!("<script{attribute}>{text}</script>\n"));
+        self.html.push_str(&format!("<script{attribute}>{text}</script>\n"));
         self.scripts.push(text);
         Ok(())
     }
 
     fn data(&mut self, wasm: &[u8]) {
         let packed = miniz_oxide::deflate::compress_to_vec(wasm, LEVEL);
-        self.html
-            .push_str("<script type=\"text/plain\" id=\"wasm\" data-packed=\"deflate-raw\">");
+        self.html.push_str("<script type=\"text/plain\" id=\"wasm\" data-packed=\"deflate-raw\">");
         BASE64_STANDARD.encode_string(packed, &mut self.html);
         self.html.push_str("</script>\n");
     }
@@ -92,30 +84,22 @@ impl Page {
         let policy = policy::policy(&self.scripts, &self.styles);
         let meta = format!("<meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">");
         let Some((before, after)) = self.html.split_once(CHARSET) else {
-            return Err(format!(
-                "index.html: {CHARSET} is missing; the policy follows it"
-            ));
+            return Err(format!("index.html: {CHARSET} is missing; the policy follows it"));
         };
         if before.contains("<script") || before.contains("<style") {
-            return Err(format!(
-                "index.html: {CHARSET} comes before styles and scripts"
-            ));
+            return Err(format!("index.html: {CHARSET} comes before styles and scripts"));
         }
         Ok(format!("{before}{CHARSET}\n{meta}{after}"))
     }
 }
 
 fn between<'a>(tag: &'a str, (front, back): (&str, &str)) -> Option<&'a str> {
-    tag.strip_prefix(front)?
-        .strip_suffix(back)
-        .filter(|name| !name.contains('"'))
+    tag.strip_prefix(front)?.strip_suffix(back).filter(|name| !name.contains('"'))
 }
 
 fn name_of_file(name: &str) -> Result<String, String> {
     if name.is_empty() || name.contains(['/', '\\', ':']) {
-        return Err(format!(
-            "index.html: `{name}` is not the name of a file beside it"
-        ));
+        return Err(format!("index.html: `{name}` is not the name of a file beside it"));
     }
     Ok(name.to_owned())
 }

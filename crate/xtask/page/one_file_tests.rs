@@ -26,15 +26,10 @@ fn policy_stands_right_after_the_character_set_and_names_what_is_inside() {
 fn packed_wasm_opens_to_the_same_bytes() {
     use base64::prelude::{BASE64_STANDARD, Engine};
     let html = page(&["<meta charset=\"utf-8\">"]).expect("a page");
-    let (_, rest) = html
-        .split_once("data-packed=\"deflate-raw\">")
-        .expect("the element");
+    let (_, rest) = html.split_once("data-packed=\"deflate-raw\">").expect("the element");
     let (packed, _) = rest.split_once('<').expect("its end");
     let packed = BASE64_STANDARD.decode(packed).expect("base64");
-    assert_eq!(
-        miniz_oxide::inflate::decompress_to_vec(&packed).expect("deflated"),
-        b"wasm"
-    );
+    assert_eq!(miniz_oxide::inflate::decompress_to_vec(&packed).expect("deflated"), b"wasm");
 }
 
 #[test]
@@ -51,11 +46,7 @@ fn what_would_break_out_is_refused() {
         assert!(reason.starts_with("a.js: `<"), "{reason}");
     }
     assert!(page.style("a.css", "@import 'b.css'".into()).is_err());
-    for line in [
-        "<p style=\"x\">",
-        "<script>go()</script>",
-        "<a href=\"javascript:x\">",
-    ] {
+    for line in ["<p style=\"x\">", "<script>go()</script>", "<a href=\"javascript:x\">"] {
         assert!(page.plain(line).is_err(), "{line}");
     }
     assert!(page.plain("<p class=\"lines\">").is_ok());
@@ -63,18 +54,9 @@ fn what_would_break_out_is_refused() {
 
 #[test]
 fn tags_name_one_file_beside_the_index() {
-    assert_eq!(
-        between("<script src=\"a.js\"></script>", SCRIPT),
-        Some("a.js")
-    );
-    assert_eq!(
-        between("<link rel=\"stylesheet\" href=\"a.css\">", STYLE),
-        Some("a.css")
-    );
-    assert_eq!(
-        between("<script defer src=\"a.js\"></script>", SCRIPT),
-        None
-    );
+    assert_eq!(between("<script src=\"a.js\"></script>", SCRIPT), Some("a.js"));
+    assert_eq!(between("<link rel=\"stylesheet\" href=\"a.css\">", STYLE), Some("a.css"));
+    assert_eq!(between("<script defer src=\"a.js\"></script>", SCRIPT), None);
     for name in ["../a.js", "https://a.js", ""] {
         assert!(name_of_file(name).is_err(), "{name}");
     }

@@ -13,11 +13,7 @@ pub fn hash(text: &str) -> String {
 pub fn policy(scripts: &[String], styles: &[String]) -> String {
     let hashes = |texts: &[String]| -> String {
         let hashes: Vec<String> = texts.iter().map(|text| hash(text)).collect();
-        if hashes.is_empty() {
-            "'none'".to_owned()
-        } else {
-            hashes.join(" ")
-        }
+        if hashes.is_empty() { "'none'".to_owned() } else { hashes.join(" ") }
     };
     format!(
         "default-src 'none'; script-src {} 'wasm-unsafe-eval'; style-src {}; img-src data: blob:; \

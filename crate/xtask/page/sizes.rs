@@ -14,15 +14,9 @@ pub fn show() -> Outcome {
         let mut node = program::program("node", &["-e", script]);
         let answer = program::read(node.arg(&path))?;
         let bytes = String::from_utf8_lossy(&answer).trim().parse();
-        line(
-            "wasm, brotli",
-            bytes.map_err(|_| "node gave no size".to_owned())?,
-        );
+        line("wasm, brotli", bytes.map_err(|_| "node gave no size".to_owned())?);
     } else {
-        line(
-            "wasm, deflated",
-            miniz_oxide::deflate::compress_to_vec(&wasm, 10).len(),
-        );
+        line("wasm, deflated", miniz_oxide::deflate::compress_to_vec(&wasm, 10).len());
     }
     line("one-file page", read(&place::page_file())?.len());
     Ok(())

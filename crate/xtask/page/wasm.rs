@@ -22,9 +22,7 @@ pub struct Built {
 pub fn build(target: &Path) -> Result<Built, String> {
     let flags = format!("target.{TRIPLE}.rustflags=[{}]", without_own_paths());
     let mut cargo = program::cargo(&["build", "--package", "faceload-wasm", "--profile", "page"]);
-    cargo
-        .args(["--target", TRIPLE, "--config", &flags])
-        .env("CARGO_TARGET_DIR", target);
+    cargo.args(["--target", TRIPLE, "--config", &flags]).env("CARGO_TARGET_DIR", target);
     program::run(&mut cargo)?;
     let raw = target.join(TRIPLE).join("page").join("faceload_wasm.wasm");
 
@@ -36,21 +34,15 @@ pub fn build(target: &Path) -> Result<Built, String> {
         return Err("the glue asks for a second JavaScript file; the page has room for one".into());
     }
     let wasm = output.wasm_mut().emit_wasm();
-    Ok(Built {
-        raw,
-        wasm,
-        glue: output.js().to_owned(),
-    })
+    // The glue declares by `let`, which is no property of the window.
+    let glue = format!("{}\nglobalThis.wasm_bindgen = wasm_bindgen;\n", output.js().trim_end());
+    Ok(Built { raw, wasm, glue })
 }
 
 /// The same wasm with glue that Node can `require`.
 pub fn for_node(raw: &Path, folder: &Path) -> Outcome {
     let mut bindgen = bindgen(raw);
-    bindgen
-        .nodejs(true)
-        .map_err(reason)?
-        .generate(folder)
-        .map_err(reason)?;
+    bindgen.nodejs(true).map_err(reason)?.generate(folder).map_err(reason)?;
     // A package.json above could say "module"; this glue is CommonJS.
     super::write(&folder.join("package.json"), b"{\"type\":\"commonjs\"}\n")?;
     read(&folder.join("faceload_wasm_bg.wasm")).map(|_| ())
@@ -59,28 +51,21 @@ pub fn for_node(raw: &Path, folder: &Path) -> Outcome {
 fn bindgen(raw: &Path) -> Bindgen {
     let mut bindgen = Bindgen::new();
     bindgen.input_path(raw).typescript(false);
-    bindgen
-        .remove_name_section(true)
-        .remove_producers_section(true);
+    bindgen.remove_name_section(true).remove_producers_section(true);
     bindgen
 }
 
 /// Panic messages carry the paths of source files; with these flags they are the same on every
 /// machine, and so are the page's bytes.
 fn without_own_paths() -> String {
-    let home = std::env::var_os("CARGO_HOME")
-        .map(PathBuf::from)
-        .or_else(|| std::env::home_dir().map(|home| home.join(".cargo")));
+    let home = std::env::var_os("CARGO_HOME").map(PathBuf::from).or_else(|| std::env::home_dir().map(|home| home.join(".cargo")));
     let mut flags = vec![remap(&place::root(), "faceload")];
     flags.extend(home.map(|home| remap(&home, "cargo")));
     flags.join(",")
 }
 
 fn remap(folder: &Path, name: &str) -> String {
-    format!(
-        "{:?}",
-        format!("--remap-path-prefix={}={name}", folder.display())
-    )
+    format!("{:?}", format!("--remap-path-prefix={}={name}", folder.display()))
 }
 
 fn reason(error: impl std::fmt::Display) -> String {

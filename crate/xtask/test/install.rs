@@ -5,10 +5,8 @@ use crate::{Outcome, page, place, program};
 use std::path::Path;
 
 /// Debian's browsers: package, program, and the variable that names another program.
-const BROWSERS: &[(&str, &str, &str)] = &[
-    ("chromium", "/usr/bin/chromium", "FACELOAD_CHROMIUM"),
-    ("firefox-esr", "/usr/bin/firefox-esr", "FACELOAD_FIREFOX"),
-];
+const BROWSERS: &[(&str, &str, &str)] =
+    &[("chromium", "/usr/bin/chromium", "FACELOAD_CHROMIUM"), ("firefox-esr", "/usr/bin/firefox-esr", "FACELOAD_FIREFOX")];
 
 /// Sees to all of it.
 pub fn all() -> Outcome {
@@ -24,18 +22,13 @@ fn wasm_target() -> Outcome {
     if !program::is_there("rustup") {
         return Ok(()); // A Rust from elsewhere; cargo says so if it lacks the target.
     }
-    program::run(&mut program::program(
-        "rustup",
-        &["target", "add", "wasm32-unknown-unknown"],
-    ))
+    program::run(&mut program::program("rustup", &["target", "add", "wasm32-unknown-unknown"]))
 }
 
 fn browsers() -> Outcome {
     let missing: Vec<&str> = BROWSERS
         .iter()
-        .filter(|(_, path, variable)| {
-            std::env::var_os(variable).is_none() && !Path::new(path).exists()
-        })
+        .filter(|(_, path, variable)| std::env::var_os(variable).is_none() && !Path::new(path).exists())
         .map(|(package, _, _)| *package)
         .collect();
     if missing.is_empty() {

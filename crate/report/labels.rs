@@ -1,0 +1,84 @@
+//! Every label, and where its word comes from: the trade, a standard, or us.
+
+/// Where a label's word comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Origin {
+    /// Sign shops and printers say it.
+    Trade,
+    /// A standard defines it.
+    Standard(&'static str),
+    /// Plain words of ours.
+    Ours,
+}
+
+/// A label.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Label {
+    /// What the program calls it.
+    pub id: &'static str,
+    /// What a reader sees.
+    pub text: &'static str,
+    /// Where the word comes from.
+    pub origin: Origin,
+}
+
+use Origin::{Ours, Standard, Trade};
+
+const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label {
+    Label { id, text, origin }
+}
+
+/// The labels.
+pub const LABELS: [Label; 46] = [
+    label_of("order", "The order", Trade),
+    label_of("answer", "The answer", Ours),
+    label_of("loads", "Loads", Ours),
+    label_of("moves", "What moves it", Ours),
+    label_of("sources", "Factors and sources", Ours),
+    label_of("arithmetic", "How computed", Ours),
+    label_of("limits", "What this does not say", Ours),
+    label_of("energy", "energy", Standard("ISO 14040")),
+    label_of("water", "water", Ours),
+    label_of("solvent", "solvent", Trade),
+    label_of("waste", "waste", Standard("ISO 14040")),
+    label_of("co2e", "CO2e", Standard("GHG Protocol")),
+    label_of("screen-printing", "screen printing", Trade),
+    label_of("digital-printing", "digital printing", Trade),
+    label_of("face", "face only", Trade),
+    label_of("face-with-blank", "face with its blank", Trade),
+    label_of("m2", "per m2 of face", Standard("ISO 14040, functional unit")),
+    label_of("order-total", "whole order", Trade),
+    label_of("m2-year", "per m2 and year in service", Standard("ISO 14040, functional unit")),
+    label_of("quantity", "quantity", Trade),
+    label_of("batch", "batch", Trade),
+    label_of("designs", "designs", Trade),
+    label_of("life", "life", Trade),
+    label_of("start-from", "start from", Ours),
+    label_of("counted", "counted", Ours),
+    label_of("given", "given", Ours),
+    label_of("beside", "beside the loads", Ours),
+    label_of("site-electricity", "electricity at the meter", Trade),
+    label_of("site-heat", "fuel heat", Trade),
+    label_of("oxidised", "of CO2e: solvent oxidised in air", Ours),
+    label_of("liquid-waste", "of waste: hazardous liquid", Trade),
+    label_of("end-of-life", "of CO2e: end of life of the face", Standard("EN 15804, C1-C4")),
+    label_of("moves-low", "input at its 5 % point", Ours),
+    label_of("moves-high", "at its 95 % point", Ours),
+    label_of("moves-centre", "difference now", Ours),
+    label_of("turns", "turns it", Ours),
+    label_of("amount", "amount", Ours),
+    label_of("factor", "factor", Standard("GHG Protocol, emission factor")),
+    label_of("input", "input", Standard("ISO 14040")),
+    label_of("value", "value", Ours),
+    label_of("range", "range", Ours),
+    label_of("grade", "grade", Ours),
+    label_of("source", "source", Ours),
+    label_of("place", "place", Ours),
+    label_of("pair", "compare", Ours),
+    label_of("indicator", "look at", Ours),
+];
+
+/// The text of a label.
+pub fn label(id: &str) -> &'static str {
+    LABELS.iter().find(|label| label.id == id).map_or("", |label| label.text)
+}

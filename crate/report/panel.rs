@@ -1,0 +1,56 @@
+//! Panels: which numbers a picture shows, in which order, under which words.
+
+use faceload_core::analysis::Swing;
+use faceload_core::comparison::Comparison;
+use faceload_core::load::Indicator;
+use faceload_core::order::RouteName;
+use faceload_picture::{Bar, Colour, LoadsPanel, Look, Mark, SwingsKey, SwingsPanel};
+
+use crate::labels::label;
+use crate::words::number;
+
+/// How an alternative is drawn: its route's colour, and a mark by its place among that route's.
+pub fn look(comparison: &Comparison, index: usize) -> Look {
+    let route = comparison.models[index].alternative.route;
+    let before = comparison.models[..index].iter().filter(|model| model.alternative.route == route).count();
+    let colour = match route {
+        RouteName::ScreenPrinting => Colour::SCREEN_PRINTING,
+        RouteName::DigitalPrinting => Colour::DIGITAL,
+    };
+    Look { colour, mark: [Mark::Plain, Mark::Hatched, Mark::Dashed][before % 3] }
+}
+
+/// One indicator's loads, the alternatives in the order's order.
+pub fn loads(comparison: &Comparison, indicator: Indicator) -> LoadsPanel {
+    let bars = comparison.models.iter().enumerate().map(|(index, model)| {
+        let value = model.load(indicator, comparison.per).value;
+        Bar { label: model.alternative.id.clone(), value, text: number(value), range: None, look: look(comparison, index) }
+    });
+    LoadsPanel {
+        title: String::new(),
+        unit: format!("{}{}", indicator.unit(), comparison.per.suffix()),
+        range_label: String::new(),
+        bars: bars.collect(),
+    }
+}
+
+/// The swings of the difference b - a.
+pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, swings: &[Swing]) -> SwingsPanel {
+    let (first, second) = (&comparison.models[a], &comparison.models[b]);
+    let rows = swings.iter().map(|swing| faceload_picture::Swing {
+        label: first.book.input(swing.input).item.clone(),
+        low: swing.at_low,
+        high: swing.at_high,
+        crosses: swing.turns(),
+    });
+    SwingsPanel {
+        title: String::new(),
+        unit: format!("{}{}", indicator.unit(), comparison.per.suffix()),
+        centre: comparison.difference(a, b, indicator).value(),
+        less_label: format!("{} loads less", second.alternative.id),
+        more_label: format!("{} loads more", second.alternative.id),
+        turns_label: label("turns").to_owned(),
+        key: SwingsKey { low: label("moves-low").to_owned(), high: label("moves-high").to_owned(), centre: label("moves-centre").to_owned() },
+        rows: rows.collect(),
+    }
+}

@@ -1,0 +1,56 @@
+//! The result as data: the same text from the command line and the page, byte for byte.
+
+use faceload_core::comparison::Comparison;
+use faceload_core::load::Indicator;
+use faceload_core::quantity::Kind;
+use serde::Serialize;
+use serde_json::{Map, Value, json};
+
+use crate::words::HOW_SURE;
+
+/// The version of the result's form.
+pub const SCHEMA_VERSION: u32 = 1;
+
+#[derive(Serialize)]
+struct Exchange<'a> {
+    schema_version: u32,
+    order: &'a str,
+    per: &'static str,
+    boundary: &'static str,
+    lines: usize,
+    lines_compared: usize,
+    how_sure: &'static str,
+    alternatives: Vec<One<'a>>,
+}
+
+#[derive(Serialize)]
+struct One<'a> {
+    id: &'a str,
+    route: &'static str,
+    m2: f64,
+    loads: Map<String, Value>,
+}
+
+/// The comparison as JSON text.
+pub fn json(comparison: &Comparison) -> String {
+    let alternatives = comparison.models.iter().map(|model| {
+        let loads = Indicator::ALL.into_iter().map(|indicator| {
+            let unit = format!("{}{}", indicator.unit(), comparison.per.suffix());
+            (indicator.id().to_owned(), json!({ "value": model.load(indicator, comparison.per).value, "unit": unit }))
+        });
+        One { id: &model.alternative.id, route: model.alternative.route.name(), m2: model.m2.base(), loads: loads.collect() }
+    });
+    let exchange = Exchange {
+        schema_version: SCHEMA_VERSION,
+        order: &comparison.order.name,
+        per: comparison.per.name(),
+        boundary: comparison.boundary.name(),
+        lines: comparison.lines,
+        lines_compared: comparison.lines_compared,
+        how_sure: HOW_SURE,
+        alternatives: alternatives.collect(),
+    };
+    let mut text = serde_json::to_string_pretty(&exchange).unwrap_or_default();
+    text.push('\n');
+    text
+}

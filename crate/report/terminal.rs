@@ -1,0 +1,101 @@
+//! A comparison as text for a terminal.
+
+use faceload_core::comparison::Comparison;
+use faceload_core::load::Indicator;
+
+use crate::labels::label;
+use crate::view::beside;
+use crate::words;
+
+/// How wide a column may grow.
+const WIDE: usize = 78;
+
+/// The comparison as text; headings bold where asked.
+pub fn comparison(comparison: &Comparison, bold: bool) -> String {
+    let heading = |text: &str| if bold { format!("\u{1b}[1m{text}\u{1b}[0m") } else { text.to_owned() };
+    let mut out = format!("{}\n", heading(&words::order_line(&comparison.jobs)));
+    if !comparison.order.name.is_empty() {
+        out.push_str(&format!("{}\n", comparison.order.name));
+    }
+    out.push_str(&wrapped(&format!("{}; {}", words::extent(comparison), words::boundary(comparison.boundary)), 0));
+    out.push_str(&wrapped(&words::conditions(comparison), 0));
+    out.push('\n');
+
+    let pairs = comparison.pairs();
+    if let Some((a, b)) = pairs.first().copied() {
+        out.push_str(&wrapped(&words::pair(comparison, a, b), 0));
+        for indicator in Indicator::ALL {
+            out.push_str(&format!("  {:<8} {}\n", indicator.label(), words::difference(comparison, a, b, indicator)));
+        }
+        out.push_str(&format!("  ({})\n\n", words::HOW_SURE));
+    }
+    out.push_str(&format!("{}\n", heading(&format!("{}, {}", label("loads"), comparison.per.words()))));
+    out.push_str(&table(comparison));
+    out.push('\n');
+    for model in &comparison.models {
+        out.push_str(&format!("  {:<11} {}\n", model.alternative.id, words::alternative(&model.alternative)));
+    }
+    for base in words::bases(comparison) {
+        out.push_str(&format!("  {base}\n"));
+    }
+    if pairs.len() > 1 {
+        out.push_str("\nThe other pairs\n");
+        for (a, b) in pairs.iter().skip(1) {
+            out.push_str(&wrapped(&words::pair(comparison, *a, *b), 2));
+        }
+    }
+    out.push_str(&format!("\n{}\n", heading(label("limits"))));
+    let dropped = comparison.dropped.iter().map(words::dropped);
+    let cautions = comparison.cautions.iter().map(words::caution);
+    for line in dropped.chain(cautions) {
+        out.push_str(&wrapped(&line, 2));
+    }
+    out.push_str(&wrapped(&format!("Left out: {}.", words::left_out(&comparison.order, comparison.boundary).join("; ")), 2));
+    for line in [words::NOT_COVERED, words::CAUTION, words::STANDING] {
+        out.push_str(&wrapped(line, 2));
+    }
+    out
+}
+
+/// The table: a row per indicator, a column per alternative, then what stands beside.
+fn table(comparison: &Comparison) -> String {
+    let mut rows: Vec<Vec<String>> = vec![["".to_owned(), "".to_owned()].into_iter().chain(comparison.models.iter().map(|model| model.alternative.id.clone())).collect()];
+    for indicator in Indicator::ALL {
+        let values = comparison.models.iter().map(|model| words::number(model.load(indicator, comparison.per).value));
+        rows.push([indicator.label().to_owned(), indicator.unit().to_owned()].into_iter().chain(values).collect());
+    }
+    for row in beside(comparison) {
+        rows.push([row.label.to_owned(), row.unit.to_owned()].into_iter().chain(row.texts).collect());
+    }
+    let columns = rows[0].len();
+    let width = |column: usize| rows.iter().map(|row| row[column].chars().count()).max().unwrap_or(0).min(WIDE);
+    let widths: Vec<usize> = (0..columns).map(width).collect();
+    let mut out = String::new();
+    for row in &rows {
+        let mut line = format!("  {:<w0$}  {:<w1$}", row[0], row[1], w0 = widths[0], w1 = widths[1]);
+        for (cell, width) in row.iter().zip(&widths).skip(2) {
+            line.push_str(&format!("  {cell:>width$}"));
+        }
+        out.push_str(line.trim_end());
+        out.push('\n');
+    }
+    out
+}
+
+/// Text broken at spaces, at most 100 letters a line.
+fn wrapped(text: &str, indent: usize) -> String {
+    let mut out = String::new();
+    let mut line = " ".repeat(indent);
+    for word in text.split(' ') {
+        if line.chars().count() + word.chars().count() > 99 && !line.trim().is_empty() {
+            out.push_str(line.trim_end());
+            out.push('\n');
+            line = " ".repeat(indent);
+        }
+        line.push_str(word);
+        line.push(' ');
+    }
+    out.push_str(line.trim_end());
+    out.push('\n');
+    out
+}

@@ -1,0 +1,233 @@
+//! Everything the page shows of a comparison, as one JSON text.
+
+use faceload_core::analysis::{Swing, swings};
+use faceload_core::comparison::Comparison;
+use faceload_core::factors::{Spread, Tables};
+use faceload_core::inventory::{Stage, What};
+use faceload_core::load::{Indicator, Model};
+use faceload_core::route::route;
+use serde::Serialize;
+
+use crate::explain::{InputOf, inputs_of};
+use crate::labels::label;
+use crate::words;
+
+/// What the page asks for.
+#[derive(Debug, Clone)]
+pub struct Asked {
+    /// The pair whose difference is looked at.
+    pub pair: (usize, usize),
+    /// The indicator whose swings are looked at.
+    pub indicator: Indicator,
+    /// How many swings, the widest first.
+    pub most: usize,
+    /// The swings of these inputs instead, in this order: while one of them is being moved.
+    pub rows: Vec<String>,
+}
+
+/// What the page shows.
+#[derive(Debug, Serialize)]
+pub struct View {
+    name: String,
+    order_line: String,
+    extent: String,
+    conditions: String,
+    moved: Vec<String>,
+    per: &'static str,
+    per_words: &'static str,
+    boundary: &'static str,
+    boundary_words: &'static str,
+    how_sure: &'static str,
+    alternatives: Vec<AlternativeOf>,
+    indicators: Vec<IndicatorOf>,
+    beside: Vec<Beside>,
+    pairs: Vec<PairOf>,
+    moves: MovesOf,
+    inputs: Vec<InputOf>,
+    dropped: Vec<String>,
+    cautions: Vec<String>,
+    left_out: Vec<String>,
+    not_covered: &'static str,
+    caution: &'static str,
+    standing: &'static str,
+}
+
+#[derive(Debug, Serialize)]
+struct AlternativeOf {
+    id: String,
+    words: String,
+    story: &'static str,
+    base: String,
+}
+
+#[derive(Debug, Serialize)]
+struct IndicatorOf {
+    id: &'static str,
+    label: &'static str,
+    unit: String,
+    counts: &'static str,
+    texts: Vec<String>,
+}
+
+/// A row beside the loads: part of one of them, or what a meter would show.
+#[derive(Debug, Serialize)]
+pub struct Beside {
+    /// What it is.
+    pub label: &'static str,
+    /// Its unit.
+    pub unit: &'static str,
+    /// One value per alternative.
+    pub texts: Vec<String>,
+}
+
+#[derive(Debug, Serialize)]
+struct PairOf {
+    a: usize,
+    b: usize,
+    words: String,
+    sentence: String,
+    differences: Vec<String>,
+}
+
+#[derive(Debug, Serialize)]
+struct MovesOf {
+    pair: (usize, usize),
+    indicator: &'static str,
+    now: String,
+    rest: usize,
+    rows: Vec<MoveOf>,
+}
+
+#[derive(Debug, Serialize)]
+struct MoveOf {
+    id: String,
+    item: String,
+    unit: String,
+    value: f64,
+    low: f64,
+    high: f64,
+    by_ratio: bool,
+    at_low: String,
+    at_high: String,
+    turns: bool,
+    grade: String,
+}
+
+/// The rows beside the loads.
+pub fn beside(comparison: &Comparison) -> Vec<Beside> {
+    let per = comparison.per;
+    let flows = |model: &Model, wanted: fn(&What) -> bool| {
+        let sum = model.flows.iter().filter(|flow| !flow.blank && Model::counts(flow.stage, per) && wanted(&flow.what)).fold(0.0, |sum, flow| sum + flow.what.terms().value(&model.activity, model.values()));
+        sum / model.divisor(per)
+    };
+    let parts = |model: &Model, stage: Option<Stage>, unit: &str| {
+        let wanted = model.parts(Indicator::Co2e, per).filter(|part| stage.is_none_or(|stage| part.stage == stage) && (unit.is_empty() || part.factor_unit == unit));
+        wanted.fold(0.0, |sum, part| sum + model.value_of(part, per))
+    };
+    let row = |id: &str, unit: &'static str, value: &dyn Fn(&Model) -> f64| Beside { label: label(id), unit, texts: comparison.models.iter().map(|model| words::number(value(model))).collect() };
+    vec![
+        row("site-electricity", "kWh", &|model| flows(model, |what| matches!(what, What::Electricity(_)))),
+        row("site-heat", "MJ", &|model| flows(model, |what| matches!(what, What::Heat(_)))),
+        row("liquid-waste", "kg", &|model| flows(model, |what| matches!(what, What::LiquidWaste(..)))),
+        row("oxidised", "kg CO2e", &|model| parts(model, None, "kg CO2e per kg oxidised")),
+        row("end-of-life", "kg CO2e", &|model| parts(model, Some(Stage::EndOfLife), "")),
+    ]
+}
+
+/// What the page shows of a comparison.
+pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[Swing]) -> View {
+    let bases = words::bases(comparison);
+    let suffix = comparison.per.suffix();
+    View {
+        name: comparison.order.name.clone(),
+        order_line: words::order_line(&comparison.jobs),
+        extent: words::extent(comparison),
+        conditions: words::conditions(comparison),
+        moved: words::moved(comparison),
+        per: comparison.per.name(),
+        per_words: comparison.per.words(),
+        boundary: comparison.boundary.name(),
+        boundary_words: words::boundary(comparison.boundary),
+        how_sure: words::HOW_SURE,
+        alternatives: comparison
+            .models
+            .iter()
+            .zip(bases)
+            .map(|(model, base)| AlternativeOf {
+                id: model.alternative.id.clone(),
+                words: words::alternative(&model.alternative),
+                story: route(model.alternative.route).story(),
+                base: base.split_once(": ").map(|(_, base)| base.to_owned()).unwrap_or_default(),
+            })
+            .collect(),
+        indicators: Indicator::ALL
+            .into_iter()
+            .map(|indicator| IndicatorOf {
+                id: indicator.id(),
+                label: indicator.label(),
+                unit: format!("{}{suffix}", indicator.unit()),
+                counts: indicator.counts(),
+                texts: comparison.models.iter().map(|model| words::number(model.load(indicator, comparison.per).value)).collect(),
+            })
+            .collect(),
+        beside: beside(comparison),
+        pairs: comparison.pairs().into_iter().map(|(a, b)| pair(comparison, a, b)).collect(),
+        moves: moves(comparison, asked, swings),
+        // While an input is being moved, its evidence stays as it is.
+        inputs: if asked.rows.is_empty() { inputs_of(tables, &comparison.models) } else { Vec::new() },
+        dropped: comparison.dropped.iter().map(words::dropped).collect(),
+        cautions: comparison.cautions.iter().map(words::caution).collect(),
+        left_out: words::left_out(&comparison.order, comparison.boundary),
+        not_covered: words::NOT_COVERED,
+        caution: words::CAUTION,
+        standing: words::STANDING,
+    }
+}
+
+fn pair(comparison: &Comparison, a: usize, b: usize) -> PairOf {
+    let id = |index: usize| comparison.models[index].alternative.id.as_str();
+    PairOf {
+        a,
+        b,
+        words: format!("{} and {}", id(a), id(b)),
+        sentence: words::pair(comparison, a, b),
+        differences: Indicator::ALL.into_iter().map(|indicator| words::difference(comparison, a, b, indicator)).collect(),
+    }
+}
+
+/// The swings that are asked for.
+pub fn asked_swings(comparison: &Comparison, asked: &Asked) -> Vec<Swing> {
+    let all = swings(comparison, asked.pair.0, asked.pair.1, asked.indicator);
+    if asked.rows.is_empty() {
+        return all;
+    }
+    let book = &comparison.models[asked.pair.0].book;
+    asked.rows.iter().filter_map(|id| all.iter().find(|swing| book.input(swing.input).id == *id).cloned()).collect()
+}
+
+fn moves(comparison: &Comparison, asked: &Asked, all: &[Swing]) -> MovesOf {
+    let (a, b) = asked.pair;
+    let rows = all.iter().take(asked.most).filter_map(|swing| {
+        let row = [a, b].iter().map(|index| comparison.models[*index].book.input(swing.input)).find(|row| row.spread != Spread::Fixed)?;
+        Some(MoveOf {
+            id: row.id.clone(),
+            item: row.item.clone(),
+            unit: row.unit.words(),
+            value: row.centre,
+            low: swing.ends.0,
+            high: swing.ends.1,
+            by_ratio: row.spread == Spread::Lognormal,
+            at_low: words::number(swing.at_low),
+            at_high: words::number(swing.at_high),
+            turns: swing.turns(),
+            grade: row.grade.to_string(),
+        })
+    });
+    MovesOf {
+        pair: asked.pair,
+        indicator: asked.indicator.id(),
+        now: words::difference(comparison, a, b, asked.indicator),
+        rest: all.len().saturating_sub(asked.most),
+        rows: rows.collect(),
+    }
+}

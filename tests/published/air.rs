@@ -1,0 +1,63 @@
+//! Warming and moving air: the handbook constant of 1.08 Btu/(h cfm F), and heat and fan energy of
+//! rooms worked out from degree-days outside the program.
+
+use crate::shop::{book, near, one_at, order};
+use faceload_core::inventory::{Activity, Flows, Formula, What};
+use faceload_core::quantity::{Kind, Volume, of};
+use faceload_core::step::air::ventilate;
+
+/// MJ of heat and kWh of the fan for so many m3 of fresh air.
+fn energy(degree_days: &str, heater: &str, m3: f64) -> (f64, f64) {
+    let site = format!(r#""degree_days":"{degree_days} K.d""#);
+    let with = format!(r#""route":"screen-printing","with":{{"air.heater-efficiency":"{heater}"}}"#);
+    let order = order(&one_at(&site, r#""code":"R1-1","size":"30 in","quantity":10"#, &with));
+    let (book, mut flows) = (book(&order), Flows::default());
+    ventilate(&book, &mut flows, "room", Formula::fixed(of::<Volume>(m3)));
+    let (mut heat, mut fan) = (0.0, 0.0);
+    for flow in &flows.list {
+        let value = flow.what.terms().value(&Activity::default(), &book.values());
+        match flow.what {
+            What::Heat(_) => heat += value,
+            What::Electricity(_) => fan += value,
+            _ => panic!("neither heat nor fan: {}", flow.label),
+        }
+    }
+    (heat, fan)
+}
+
+#[test]
+fn a_cubic_metre_a_second_takes_1_207_2_w_per_kelvin() {
+    // 365 K d are one kelvin all the year; 3600 m3 are one m3/s for an hour; 3.6 MJ are a kWh.
+    let watts = energy("365", "1", 3_600.0).0 / 3.6 * 1_000.0;
+    near("W per m3/s and K", watts, 1_207.2, 0.05);
+    let handbook = 1.08 * 1_055.055_852_62 / 3_600.0 / (28.316_846_592e-3 / 60.0) * 1.8;
+    near("1.08 Btu/(h cfm F) in SI", watts, handbook, 0.05);
+}
+
+#[test]
+fn a_room_of_400_m3_at_ten_changes_takes_21_461_kwh_of_heat_and_2_889_kwh_for_its_fan() {
+    // Heat for 40 of the 168 hours of every week, the fan for 52 weeks of 40 hours.
+    let weeks = 365.0 * 24.0 / 168.0;
+    near("heat, kWh", energy("2800", "1", 4_000.0 * 40.0 * weeks).0 / 3.6, 21_461.0, 0.5);
+    near("fan, kWh", energy("2800", "1", 4_000.0 * 2_080.0).1, 2_889.0, 0.5);
+}
+
+#[test]
+fn a_plant_of_10_000_cfm_takes_188_6_mwh() {
+    // 60 hours a week at 6,950 F d, as an industrial-hygiene handbook works it out in its own units.
+    let m3_an_hour = 10_000.0 * 60.0 * 28.316_846_592e-3;
+    let hours = 365.0 * 24.0 * 60.0 / 168.0;
+    let degree_days = 6_950.0 / 1.8;
+    near("MWh", energy(&degree_days.to_string(), "1", m3_an_hour * hours).0 / 3_600.0, 188.6, 0.05);
+}
+
+#[test]
+fn warming_the_least_air_of_a_litre_of_solvent_by_40_k_takes_1_00_kwh() {
+    // The order holds 12,000 K d at most, so by 30 K and then in proportion.
+    near("kWh per L", energy("10950", "1", 74.8).0 / 3.6 * 40.0 / 30.0, 1.00, 0.005);
+}
+
+#[test]
+fn a_heater_of_80_percent_burns_a_quarter_more() {
+    near("ratio", energy("2800", "0.8", 1e4).0 / energy("2800", "1", 1e4).0, 1.25, 1e-12);
+}

@@ -1,0 +1,43 @@
+// The program: unpacked from the page itself, started once. It answers with JSON text.
+/* global wasm_bindgen */
+"use strict";
+(() => {
+  const { faceload } = window;
+
+  async function bytes() {
+    const packed = faceload.part("wasm");
+    const text = atob(packed.textContent);
+    const raw = Uint8Array.from(text, (letter) => letter.charCodeAt(0));
+    const stream = new Blob([raw]).stream().pipeThrough(new DecompressionStream(packed.dataset.packed));
+    return new Response(stream).arrayBuffer();
+  }
+
+  /** Faults come as a list; anything else is a fault of the program. */
+  function asked(question) {
+    try {
+      return { answer: question() };
+    } catch (thrown) {
+      if (Array.isArray(thrown)) return { faults: thrown };
+      throw thrown;
+    }
+  }
+
+  faceload.engine = {
+    async start() {
+      await wasm_bindgen({ module_or_path: await bytes() });
+    },
+    view(order, question) {
+      const { answer, faults } = asked(() => wasm_bindgen.view_json(order, question));
+      return faults ? { faults } : { view: JSON.parse(answer) };
+    },
+    explain: (alternative, indicator) => JSON.parse(wasm_bindgen.explain_json(alternative, indicator)),
+    drawLoads: (canvas, indicator, width, theme) => wasm_bindgen.draw_loads(canvas, indicator, width, theme),
+    drawSwings: (canvas, width, theme) => wasm_bindgen.draw_swings(canvas, width, theme),
+    loadsRows: (indicator, width) => JSON.parse(wasm_bindgen.loads_rows_json(indicator, width)),
+    swingsRows: (width) => JSON.parse(wasm_bindgen.swings_rows_json(width)),
+    labels: () => JSON.parse(wasm_bindgen.labels_json()),
+  };
+  // For anybody who wants the data of the page: the same bytes as the command line.
+  faceload.compareJson = (order, per, boundary) => wasm_bindgen.compare_json(order, per, boundary);
+  faceload.demosJson = () => wasm_bindgen.demos_json();
+})();

@@ -1,0 +1,34 @@
+// Every input of the comparison with its value, range, grade and source; searched by any word.
+"use strict";
+(() => {
+  const { faceload } = window;
+  const { element, part, fill } = faceload;
+  let inputs = [];
+
+  const row = (input) => element("tr", {},
+    element("th", { scope: "row" }, input.item, element("br"), element("code", { class: "quiet", text: input.id })),
+    element("td", { class: "number", text: input.value }),
+    element("td", { text: input.range ? `${input.range}, ${input.spread}` : input.spread }),
+    element("td", {}, element("span", { class: input.grade === "D" ? "weak" : undefined, text: `${input.grade}: ${input.grade_words}` })),
+    element("td", {}, [input.source, input.place, input.year].filter(Boolean).join(", "), input.note ? element("span", { class: "quiet", text: ` (${input.note})` }) : ""));
+
+  function find() {
+    const words = part("f-search").value.toLowerCase().split(/\s+/).filter(Boolean);
+    const found = inputs.filter((input) => {
+      const text = Object.values(input).join(" ").toLowerCase();
+      return words.every((word) => text.includes(word));
+    });
+    fill(part("factors").tBodies[0], ...found.map(row));
+    part("factors-count").textContent = words.length > 0 ? `${found.length} of ${inputs.length} inputs` : `${inputs.length} inputs`;
+    if (words.length > 0) part("factors-shown").open = true;
+  }
+
+  faceload.factors = {
+    start() {
+      const head = ["input", "value", "range", "grade", "source"].map((text) => element("th", { scope: "col", text }));
+      fill(part("factors"), element("thead", {}, element("tr", {}, ...head)), element("tbody"));
+      part("f-search").addEventListener("input", find);
+    },
+    show(view) { inputs = view.inputs; find(); },
+  };
+})();

@@ -1,0 +1,79 @@
+// Loads: a panel per indicator, each on its own axis from zero, and every number as a button.
+"use strict";
+(() => {
+  const { faceload } = window;
+  const { element, part, fill } = faceload;
+
+  function panels(view) {
+    const place = part("loads");
+    if (place.childElementCount === view.indicators.length) return;
+    fill(place, ...view.indicators.map((indicator) => {
+      const canvas = element("canvas", { role: "img", id: `panel-${indicator.id}`, on: { click: (event) => hit(event, indicator.id) } });
+      return element("figure", {}, element("h3", { id: `title-${indicator.id}` }), element("p", { class: "quiet", text: indicator.counts }), canvas);
+    }));
+  }
+
+  /** A click on a row of the picture opens that number. */
+  function hit(event, indicator) {
+    const box = event.target.getBoundingClientRect();
+    const y = event.clientY - box.top;
+    const rows = faceload.engine.loadsRows(indicator, Math.round(box.width));
+    const row = rows.findIndex((one) => y >= one.y && y <= one.y + one.height);
+    if (row >= 0) faceload.arithmetic(faceload.shown().alternatives[row].id, indicator);
+  }
+
+  function draw(view) {
+    for (const indicator of view.indicators) {
+      const canvas = part(`panel-${indicator.id}`);
+      const width = Math.max(280, Math.floor(canvas.parentElement.clientWidth));
+      const height = faceload.engine.drawLoads(canvas, indicator.id, width, faceload.theme());
+      canvas.style.width = `${width}px`;
+      canvas.style.height = `${height}px`;
+      part(`title-${indicator.id}`).textContent = indicator.label;
+      const values = view.alternatives.map((one, index) => `${one.id} ${indicator.texts[index]}`).join(", ");
+      canvas.setAttribute("aria-label", `${indicator.label} in ${indicator.unit}: ${values}. The table below holds the numbers.`);
+    }
+  }
+
+  function numbers(view) {
+    const head = element("tr", {}, element("th", { scope: "col", text: "load" }), element("th", { scope: "col", text: "unit" }),
+      ...view.alternatives.map((one) => element("th", { scope: "col", class: "number", text: one.id })));
+    const loads = view.indicators.map((indicator) => element("tr", {},
+      element("th", { scope: "row", text: indicator.label }), element("td", { text: indicator.unit }),
+      ...view.alternatives.map((one, index) => element("td", { class: "number" }, element("button", {
+        type: "button", class: "number", "data-explain": `${one.id} ${indicator.id}`,
+        "aria-label": `${one.id}, ${indicator.label}: ${indicator.texts[index]} ${indicator.unit}; how computed`,
+        text: indicator.texts[index],
+        on: { click: () => faceload.arithmetic(one.id, indicator.id) },
+      })))));
+    const beside = view.beside.map((row) => element("tr", {},
+      element("th", { scope: "row", text: row.label }), element("td", { text: row.unit }),
+      ...row.texts.map((text) => element("td", { class: "number", text }))));
+    fill(part("numbers"), element("caption", { class: "unseen", text: `loads ${view.per_words}` }),
+      element("thead", {}, head), element("tbody", {}, ...loads), element("tbody", { class: "beside" }, ...beside));
+  }
+
+  /** While a slider moves only the texts change, so that the buttons stay what they are. */
+  function texts(view) {
+    const rows = part("numbers").tBodies;
+    view.indicators.forEach((indicator, row) => indicator.texts.forEach((text, column) => {
+      const button = rows[0].rows[row].cells[column + 2].firstChild;
+      button.textContent = text;
+      button.setAttribute("aria-label", `${view.alternatives[column].id}, ${indicator.label}: ${text} ${indicator.unit}; how computed`);
+    }));
+    view.beside.forEach((one, row) => one.texts.forEach((text, column) => { rows[1].rows[row].cells[column + 2].textContent = text; }));
+  }
+
+  faceload.loads = {
+    show(view) {
+      part("loads-note").textContent = `${view.per_words}, ${view.boundary === "face" ? "face only" : "face with its blank"}. Every number opens how it was computed.`;
+      panels(view);
+      draw(view);
+      numbers(view);
+      fill(part("alternatives"), ...view.alternatives.flatMap((one) => [
+        element("dt", { text: one.id }), element("dd", { text: `${one.words}: ${one.story}. ${one.base}.` })]));
+    },
+    move(view) { draw(view); texts(view); },
+    draw,
+  };
+})();

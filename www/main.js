@@ -1,0 +1,114 @@
+// The page as a whole: starts the program, asks it, and shows what it says.
+"use strict";
+(() => {
+  const { faceload } = window;
+  const { element, part, fill } = faceload;
+  const MOST = 10;
+  let demos = [];
+  let current = null;
+  let printing = false;
+  let frame = 0;
+
+  faceload.shown = () => current;
+  faceload.wide = () => window.innerWidth >= 700;
+  faceload.theme = () => (printing ? "paper" : matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light");
+
+  /** What the page asks of an order. */
+  function question(rows) {
+    const pair = (part("f-pair").value || "0 2").split(" ").map(Number);
+    return { per: part("f-per").value, boundary: part("f-boundary").value, pair, indicator: part("f-indicator").value || "co2e", most: MOST, rows, moved: faceload.moves.moved() };
+  }
+
+  function ask(rows) {
+    const order = faceload.order.typed();
+    const { view, faults } = faceload.engine.view(JSON.stringify(order), question(rows));
+    const rest = faceload.order.mark(faults ?? []);
+    const note = part("not-updated");
+    note.hidden = !faults;
+    if (faults) {
+      const words = rest.length > 0 ? rest.map((fault) => fault.words) : faults.map((fault) => fault.field);
+      note.textContent = `Not updated: ${words.join("; ")}`;
+      return null;
+    }
+    faceload.order.keep(order);
+    current = view;
+    return view;
+  }
+
+  function choices(view) {
+    const select = part("f-pair");
+    const chosen = select.value;
+    fill(select, ...view.pairs.map((pair) => element("option", { value: `${pair.a} ${pair.b}`, text: pair.words })));
+    if (chosen) select.value = chosen;
+    if (part("f-indicator").childElementCount === 0) {
+      fill(part("f-indicator"), ...view.indicators.map((one) => element("option", { value: one.id, text: one.label })));
+      part("f-indicator").value = "co2e";
+    }
+  }
+
+  /** Everything anew. */
+  function show() {
+    const view = ask([]);
+    if (!view) return;
+    choices(view);
+    faceload.answer(view);
+    faceload.loads.show(view);
+    faceload.moves.show(view);
+    faceload.factors.show(view);
+  }
+  faceload.changed = show;
+
+  /** A slider moved: once a frame, only what changes. */
+  faceload.slid = () => {
+    cancelAnimationFrame(frame);
+    frame = requestAnimationFrame(() => {
+      const view = ask(faceload.moves.rows());
+      if (!view) return;
+      faceload.answer(view);
+      faceload.loads.move(view);
+      faceload.moves.move(view);
+    });
+  };
+
+  function redraw() {
+    if (!current) return;
+    faceload.loads.draw(current);
+    faceload.moves.draw(current);
+  }
+
+  function choose(name) {
+    const demo = demos.find((one) => one.name === name);
+    faceload.moves.putBack();
+    faceload.order.show(JSON.parse(demo.order));
+    show();
+  }
+
+  function label(labels) {
+    for (const place of document.querySelectorAll("[data-label]")) place.textContent = labels[place.dataset.label];
+  }
+
+  async function start() {
+    await faceload.engine.start();
+    const labels = faceload.engine.labels();
+    label(labels);
+    faceload.order.start(labels);
+    faceload.factors.start();
+    demos = JSON.parse(faceload.demosJson());
+    fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
+    part("f-demo").addEventListener("change", () => choose(part("f-demo").value));
+    for (const id of ["f-per", "f-boundary", "f-pair", "f-indicator"]) part(id).addEventListener("change", show);
+    part("put-back").addEventListener("click", () => { faceload.moves.putBack(); show(); part("f-pair").focus(); });
+    part("order-form").addEventListener("submit", (event) => event.preventDefault());
+    choose(demos[0].name);
+    let width = window.innerWidth;
+    window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; redraw(); } });
+    matchMedia("(prefers-color-scheme: dark)").addEventListener("change", redraw);
+    window.addEventListener("beforeprint", () => { printing = true; redraw(); });
+    window.addEventListener("afterprint", () => { printing = false; redraw(); });
+  }
+
+  start().then(() => { document.documentElement.dataset.state = "ready"; }, (reason) => {
+    document.documentElement.dataset.state = "failed";
+    fill(part("answer"), element("p", { class: "fault", text: `The program inside this page did not start: ${reason instanceof Error ? reason.message : reason}. Another browser, or the command line, gives the answer.` }));
+  });
+})();

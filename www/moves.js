@@ -1,0 +1,96 @@
+// What moves it: each input's swing of the difference, with a slider beside it.
+"use strict";
+(() => {
+  const { faceload } = window;
+  const { element, part, fill } = faceload;
+  const STEPS = 200;
+  /** What was moved by hand: input id to its value. */
+  const moved = new Map();
+  /** The rows on the screen stay in place while a slider moves. */
+  let rows = [];
+
+  const valueAt = (row, step) => {
+    const share = step / STEPS;
+    const value = row.by_ratio ? row.low * Math.pow(row.high / row.low, share) : row.low + (row.high - row.low) * share;
+    return Number(value.toPrecision(4));
+  };
+  const stepOf = (row, value) => {
+    const share = row.by_ratio ? Math.log(value / row.low) / Math.log(row.high / row.low) : (value - row.low) / (row.high - row.low);
+    return Math.round(Math.min(1, Math.max(0, share)) * STEPS);
+  };
+  const words = (row, value) => `${value} ${row.unit}`.trim();
+
+  function slider(row) {
+    const id = `slide-${row.id}`;
+    const at = moved.get(row.id) ?? row.value;
+    const input = element("input", { type: "range", id, min: 0, max: STEPS, step: 1, "data-input": row.id });
+    const output = element("output", { for: id, text: words(row, at) });
+    input.value = String(stepOf(row, at));
+    input.setAttribute("aria-valuetext", words(row, at));
+    const start = input.value;
+    input.addEventListener("input", () => {
+      const value = input.value === String(stepOf(row, row.value)) ? row.value : valueAt(row, Number(input.value));
+      if (value === row.value) moved.delete(row.id); else moved.set(row.id, value);
+      output.textContent = words(row, value);
+      input.setAttribute("aria-valuetext", words(row, value));
+      box.classList.toggle("moved", moved.has(row.id));
+      faceload.slid();
+    });
+    const box = element("div", { class: moved.has(row.id) ? "slider moved" : "slider", "data-start": start },
+      element("label", { for: id, text: `${row.item}, grade ${row.grade}` }), input, output);
+    return box;
+  }
+
+  function picture(view) {
+    const canvas = part("swing-picture");
+    const wide = part("swings").clientWidth >= 720;
+    part("swings").classList.toggle("beside", wide);
+    const width = Math.max(280, Math.floor(canvas.parentElement.clientWidth));
+    const height = faceload.engine.drawSwings(canvas, width, faceload.theme());
+    canvas.style.width = `${width}px`;
+    canvas.style.height = `${height}px`;
+    const list = part("sliders");
+    const places = wide ? faceload.engine.swingsRows(width) : [];
+    list.style.height = wide ? `${height}px` : "";
+    [...list.children].forEach((box, index) => {
+      box.style.top = wide ? `${places[index].y}px` : "";
+      box.style.height = wide ? `${places[index].height}px` : "";
+    });
+    canvas.setAttribute("aria-label", `Swings of the difference in ${view.moves.indicator}: ${view.moves.rows.map((row) => `${row.item} ${row.at_low} to ${row.at_high}`).join("; ")}`);
+  }
+
+  function table(view) {
+    const head = ["input", "at its 5 % point", "at its 95 % point", "difference there", "", "grade"];
+    const body = view.moves.rows.map((row) => element("tr", {},
+      element("th", { scope: "row", text: row.item }),
+      element("td", { text: words(row, Number(row.low.toPrecision(3))) }), element("td", { text: words(row, Number(row.high.toPrecision(3))) }),
+      element("td", { class: "number", text: `${row.at_low} to ${row.at_high}` }), element("td", { text: row.turns ? "turns it" : "" }),
+      element("td", { class: row.grade === "D" ? "weak" : undefined, text: row.grade })));
+    fill(part("swing-numbers"), element("thead", {}, element("tr", {}, ...head.map((text) => element("th", { scope: "col", text })))), element("tbody", {}, ...body));
+  }
+
+  function now(view) {
+    const { moves } = view;
+    part("moves-now").textContent = `${view.indicators.find((one) => one.id === moves.indicator).label}, ${view.per_words}: ${moves.now}.`;
+    part("moves-rest").textContent = moves.rest > 0 ? `${moves.rest} more inputs move it less.` : "";
+    part("put-back").hidden = moved.size === 0;
+  }
+
+  faceload.moves = {
+    moved: () => [...moved],
+    rows: () => rows,
+    putBack() { moved.clear(); },
+    /** New pair, indicator or order: the widest swings anew. */
+    show(view) {
+      rows = view.moves.rows.map((row) => row.id);
+      fill(part("swings"), element("div", {}, element("canvas", { id: "swing-picture", role: "img" })), element("div", { id: "sliders", class: "sliders" }, ...view.moves.rows.map(slider)));
+      picture(view);
+      table(view);
+      now(view);
+    },
+    /** A slider moves: same rows, other numbers. */
+    move(view) { picture(view); table(view); now(view); },
+    draw: picture,
+    forget() { rows = []; },
+  };
+})();
