@@ -11,9 +11,9 @@
     const [first, ...others] = view.pairs;
     const parts = [];
     if (first) {
-      parts.push(element("p", { class: "sentence", text: `For ${view.order_line}: ${first.sentence}` }), differences(view, first));
+      parts.push(element("p", { class: "sentence", text: `For ${view.order_line}, ${view.per_words}: ${first.sentence}` }), differences(view, first));
     }
-    parts.push(element("p", { class: "sure", text: `${view.per_words}; ${view.boundary_words}; ${view.how_sure}.` }));
+    parts.push(element("p", { class: "sure", text: `${view.boundary_words[0].toUpperCase()}${view.boundary_words.slice(1)}. ${view.how_sure[0].toUpperCase()}${view.how_sure.slice(1)}.` }));
     for (const line of [...view.moved, ...view.cautions, ...view.dropped]) parts.push(element("p", { class: "fault", text: line }));
     if (others.length > 0) {
       const more = others.map((pair) => element("p", {}, element("strong", { text: `${pair.words}: ` }), pair.sentence));

@@ -8,6 +8,10 @@
   /** A piece that names an input leads to its evidence further down. */
   function piece(one) {
     if (!one.input) return one.text;
+    return element("span", {}, link(one), element("small", { text: ` ${one.item}` }));
+  }
+
+  function link(one) {
     return element("a", { href: "#", text: one.text, title: one.input, on: { click: (event) => { event.preventDefault(); lead(one.input); } } });
   }
 
@@ -27,7 +31,7 @@
 
   function sum(name, terms, common) {
     if (terms.length === 0) return [];
-    const shared = common.length > 0 ? [element("li", {}, "all of it × ", ...common.flatMap((one, index) => (index === 0 ? [piece(one)] : [" × ", piece(one)])))] : [];
+    const shared = common.length > 0 ? [element("li", {}, "each × ", ...common.flatMap((one, index) => (index === 0 ? [piece(one)] : [" × ", piece(one)])))] : [];
     return [element("p", { class: "quiet", text: `${name}, the sum of` }), element("ul", { class: "terms" }, ...terms.map(product), ...shared)];
   }
 

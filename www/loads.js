@@ -9,7 +9,7 @@
     if (place.childElementCount === view.indicators.length) return;
     fill(place, ...view.indicators.map((indicator) => {
       const canvas = element("canvas", { role: "img", id: `panel-${indicator.id}`, on: { click: (event) => hit(event, indicator.id) } });
-      return element("figure", {}, element("h3", { id: `title-${indicator.id}` }), element("p", { class: "quiet", text: indicator.counts }), canvas);
+      return element("figure", {}, element("h3", { id: `title-${indicator.id}` }), canvas, element("p", { class: "quiet", text: indicator.counts }));
     }));
   }
 
@@ -66,7 +66,7 @@
 
   faceload.loads = {
     show(view) {
-      part("loads-note").textContent = `${view.per_words}, ${view.boundary === "face" ? "face only" : "face with its blank"}. Every number opens how it was computed.`;
+      part("loads-note").textContent = `${view.per_words}, ${view.boundary === "face" ? "face only" : "face with its blank"}.`;
       panels(view);
       draw(view);
       numbers(view);

@@ -75,6 +75,9 @@ pub struct Piece {
     /// The input it is.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub input: Option<String>,
+    /// What that input is.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub item: Option<String>,
 }
 
 /// One input with its evidence.
@@ -180,11 +183,11 @@ fn pieces(model: &Model, term: &Term) -> Vec<Piece> {
     if let Some(symbol) = term.measure {
         let stock = if symbol.stock { ", for stock" } else { "" };
         let count = model.activity.count(symbol);
-        pieces.push(Piece { text: format!("{} {} {}{stock}", number(count), symbol.unit, symbol.name).replace("  ", " "), input: None });
+        pieces.push(Piece { text: format!("{} {} {}{stock}", number(count), symbol.unit, symbol.name).replace("  ", " "), input: None, item: None });
     }
     for (id, form) in &term.inputs {
         let row = model.book.input(*id);
-        pieces.push(Piece { text: as_formed(&value_of(row), *form), input: Some(row.id.clone()) });
+        pieces.push(Piece { text: as_formed(&value_of(row), *form), input: Some(row.id.clone()), item: Some(row.item.clone()) });
     }
     if term.coefficient != 1.0 {
         let sign = if term.coefficient < 0.0 { "\u{2212}" } else { "" };
@@ -192,11 +195,11 @@ fn pieces(model: &Model, term: &Term) -> Vec<Piece> {
         if size == 1.0 && !pieces.is_empty() {
             pieces[0].text.insert_str(0, sign);
         } else {
-            pieces.insert(0, Piece { text: format!("{sign}{}", number(size)), input: None });
+            pieces.insert(0, Piece { text: format!("{sign}{}", number(size)), input: None, item: None });
         }
     }
     if pieces.is_empty() {
-        pieces.push(Piece { text: "1".to_owned(), input: None });
+        pieces.push(Piece { text: "1".to_owned(), input: None, item: None });
     }
     pieces
 }

@@ -23,7 +23,7 @@ pub fn comparison(comparison: &Comparison, bold: bool) -> String {
 
     let pairs = comparison.pairs();
     if let Some((a, b)) = pairs.first().copied() {
-        out.push_str(&wrapped(&words::pair(comparison, a, b), 0));
+        out.push_str(&wrapped(&format!("{}: {}", capital(comparison.per.words()), words::pair(comparison, a, b)), 0));
         for indicator in Indicator::ALL {
             out.push_str(&format!("  {:<8} {}\n", indicator.label(), words::difference(comparison, a, b, indicator)));
         }
@@ -80,6 +80,12 @@ fn table(comparison: &Comparison) -> String {
         out.push('\n');
     }
     out
+}
+
+/// With its first letter large.
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
 /// Text broken at spaces, at most 100 letters a line.

@@ -101,7 +101,12 @@ pub fn conditions(comparison: &Comparison) -> String {
         _ => "partly made for stock: there set-ups are charged pro rata, a share never used",
     };
     let gwp = faceload_core::order::GwpSet::ALL.iter().find(|(_, set)| *set == order.gwp).map_or("", |(name, _)| name);
-    format!("{stock}; {} years in service; electricity {}, heat {}, {} K\u{b7}d; GWP100 {gwp}", number(order.life), order.site.electricity, order.site.heat, number(order.site.degree_days))
+    format!("{stock}; {} in service; electricity {}, heat {}, {} K\u{b7}d; GWP100 {gwp}", years(order.life), order.site.electricity, order.site.heat, number(order.site.degree_days))
+}
+
+/// Years as they were given: `10 years`.
+fn years(life: f64) -> String {
+    format!("{life} years")
 }
 
 /// The inputs that were moved by hand, a line each.

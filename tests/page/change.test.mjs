@@ -28,6 +28,21 @@ async function write(name, value) {
 const differs = ([parts, old]) =>
   parts.map((name) => document.querySelector(name).innerText).join("\n") !== old;
 
+// What stands on each canvas of the loads.
+const pictures = () =>
+  page.locator("#loads canvas").evaluateAll((all) => all.map((canvas) => canvas.toDataURL()));
+
+// What the page says is wrong, seen by the reader.
+const notes = () =>
+  page.locator(".fault:visible").evaluateAll((all) => all.map((part) => part.innerText).join(" ") || "says nothing");
+
+// Sets a slider as a finger does: while it moves, and when it rests.
+const put = (slider, value) =>
+  slider.evaluate((input, to) => {
+    input.value = to;
+    for (const kind of ["input", "change"]) input.dispatchEvent(new Event(kind, { bubbles: true }));
+  }, value);
+
 async function changes(parts, act) {
   const old = await wordsOf(page, ...parts);
   await act();
@@ -45,7 +60,9 @@ test("another quantity, another answer", async () => {
 });
 
 test("other designs, other loads", async () => {
-  await changes(["#loads"], async () => write("designs", String(Number(await field("designs").inputValue()) + 3)));
+  await field("demo").selectOption("diamonds"); // made to order: each design has its set-up
+  const more = String(Number(await field("designs").inputValue()) + 3);
+  await changes(["#numbers"], () => write("designs", more));
 });
 
 test("every demo order has its own answer", async () => {
@@ -83,25 +100,41 @@ for (const bad of ["abc", "-3", "0", "", "1e999", "NaN", "<img src=x onerror=ale
   });
 }
 
-test("a slider moves the numbers, and back", async () => {
+test("a slider moves the numbers and the pictures, and back", async () => {
   const slider = page.locator("#swings input[type=range]").first();
   const start = await slider.inputValue();
-  const parts = ["#answer", "#loads"];
+  const parts = ["#answer", "#numbers"];
   const old = await wordsOf(page, ...parts);
+  const drawn = await pictures();
   await slider.focus();
-  await page.keyboard.press("End");
-  const moved = await slider.inputValue();
-  if (moved === start) await page.keyboard.press("Home");
+  for (let step = 0; step < 5; step += 1) await page.keyboard.press("PageDown");
   assert.notEqual(await slider.inputValue(), start, "the slider moved");
   await until(page, differs, [parts, old], "the numbers move");
-  await slider.evaluate((input, value) => {
-    input.value = value;
-    input.dispatchEvent(new Event("input", { bubbles: true }));
-    input.dispatchEvent(new Event("change", { bubbles: true }));
-  }, start);
-  await until(page, ([names, words]) =>
-    names.map((name) => document.querySelector(name).innerText).join("\n") === words,
-  [parts, old], "the numbers come back");
+  assert.notDeepEqual(await pictures(), drawn, "the pictures move with them");
+  await put(slider, start);
+  const same = ([names, words]) => names.map((name) => document.querySelector(name).innerText).join("\n") === words;
+  await until(page, same, [parts, old], "the numbers come back");
+  assert.deepEqual(await pictures(), drawn, "the pictures come back");
+});
+
+test("every slider moves the numbers at both its ends", async () => {
+  const parts = ["#answer", "#numbers"];
+  const dead = [];
+  for (const slider of await page.locator("#swings input[type=range]").all()) {
+    const start = await slider.inputValue();
+    const old = await wordsOf(page, ...parts);
+    for (const end of ["min", "max"]) {
+      await put(slider, await slider.getAttribute(end));
+      await page.waitForTimeout(150);
+      if ((await wordsOf(page, ...parts)) === old) {
+        const at = await slider.getAttribute("aria-valuetext");
+        dead.push(`${await slider.getAttribute("data-input")} at ${at}: ${await notes()}`);
+      }
+      await put(slider, start);
+      await page.waitForTimeout(150);
+    }
+  }
+  assert.deepEqual(dead, [], "without effect");
 });
 
 test("each slider says what it is and where it stands", async () => {

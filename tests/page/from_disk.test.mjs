@@ -38,8 +38,9 @@ for (const width of [390, 320]) {
     const { page } = await openPage(browser, { width });
     const wide = await page.evaluate(() => {
       const room = document.documentElement.clientWidth;
+      const scrolls = (part) => part && (getComputedStyle(part).overflowX !== "visible" || scrolls(part.parentElement));
       const out = [...document.querySelectorAll("body *")].filter(
-        (part) => part.getBoundingClientRect().right > room + 0.5,
+        (part) => part.getBoundingClientRect().right > room + 0.5 && !scrolls(part.parentElement),
       );
       return {
         over: document.documentElement.scrollWidth - room,
