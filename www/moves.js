@@ -37,7 +37,7 @@
       faceload.slid();
     });
     const box = element("div", { class: moved.has(row.id) ? "slider moved" : "slider", "data-start": start },
-      element("label", { for: id, text: `${row.item}, grade ${row.grade}` }), input, output);
+      element("label", { for: id, text: row.item }), input, element("span", { class: "value" }, output, element("span", { class: row.grade === "D" ? "grade weak" : "grade", text: `grade ${row.grade}` })));
     return box;
   }
 

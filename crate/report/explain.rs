@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use faceload_core::factors::{Input, Origin, Tables};
 use faceload_core::inventory::{Book, Form, InputId, Stage, Term, Terms};
 use faceload_core::load::{Contribution, Indicator, Model, Per};
-use faceload_core::quantity::Kind;
+use faceload_core::quantity::{Kind, group, write_number};
 use serde::Serialize;
 
 use crate::words::number;
@@ -220,7 +220,9 @@ pub fn value_of(input: &Input) -> String {
 }
 
 fn with_unit(value: f64, input: &Input) -> String {
-    let text = faceload_core::quantity::group(&format!("{value}"));
+    let plain = format!("{value}");
+    // As the table has it; what was computed has no end of digits.
+    let text = if plain.len() > 9 { write_number(value, 5) } else { group(&plain) };
     format!("{text} {}", input.unit.words()).trim().to_owned()
 }
 

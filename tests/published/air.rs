@@ -3,7 +3,7 @@
 
 use crate::shop::{book, near, one_at, order};
 use faceload_core::inventory::{Activity, Flows, Formula, What};
-use faceload_core::quantity::{Kind, Volume, of};
+use faceload_core::quantity::{Volume, of};
 use faceload_core::step::air::ventilate;
 
 /// MJ of heat and kWh of the fan for so many m3 of fresh air.

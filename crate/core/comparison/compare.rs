@@ -2,10 +2,10 @@
 
 use super::{Caution, Difference, caution};
 use crate::factors::{TableFault, Tables};
-use crate::inventory::{Book, Gap, Layout};
+use crate::inventory::{Gap, Layout};
 use crate::load::{Indicator, Model, ModelFault, Per};
 use crate::order::{Boundary, Job, Order, OrderFault, jobs};
-use crate::route::{Reason, route};
+use crate::route::{Reason, open_book, route};
 
 /// A job that an alternative cannot make.
 #[derive(Debug, Clone, PartialEq)]
@@ -59,7 +59,7 @@ pub fn compare(tables: &Tables, order: &Order, per: Per, boundary: Boundary) -> 
     let mut faults = Vec::new();
     let mut books = Vec::new();
     for alternative in &order.alternatives {
-        match Book::open(tables, order, alternative) {
+        match open_book(tables, order, alternative) {
             Ok(book) => books.push((alternative, Layout::read(&book), book)),
             Err(more) => faults.extend(more),
         }

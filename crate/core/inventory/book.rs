@@ -73,6 +73,25 @@ impl Book {
         if faults.is_empty() { Ok(Self { inputs, rows, used: RefCell::default(), faults: RefCell::default() }) } else { Err(faults) }
     }
 
+    /// Puts a value in the place of a row, in the row's unit: what follows from a fact of the order.
+    pub fn replace(&mut self, id: &str, value: f64, field: &str, note: &str) {
+        if let Some(row) = self.inputs.iter_mut().find(|input| input.id == id) {
+            *row = Arc::new(Input {
+                value,
+                centre: value,
+                low: value,
+                high: value,
+                spread: Spread::Fixed,
+                grade: Grade::D,
+                source: "the order".to_owned(),
+                place: field.to_owned(),
+                note: note.to_owned(),
+                origin: Origin::Override,
+                ..Input::clone(row)
+            });
+        }
+    }
+
     /// The input of that id; a missing or ill-typed row is noted as a fault of the tables.
     pub fn rate<Q: Kind>(&self, id: &str) -> Rate<Q> {
         let place = self.inputs[..self.rows]

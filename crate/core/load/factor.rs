@@ -93,10 +93,7 @@ impl Factors<'_> {
     }
 
     /// The parts of a material by their shares.
-    fn parts<Q: Kind>(&self, material: &Material, row: impl Fn(&str) -> String) -> Formula<Q>
-    where
-        Q: std::ops::Mul<Share, Output = Q>,
-    {
+    fn parts<Q: Kind + std::ops::Mul<Share, Output = Q>>(&self, material: &Material, row: impl Fn(&str) -> String) -> Formula<Q> {
         material.parts.iter().fold(Formula::zero(), |sum, part| {
             let stuff = self.book.rate::<Q>(&row(part.stuff())).formula();
             sum + match part {

@@ -1,5 +1,7 @@
 //! What every quantity can do, and the names of those made by division.
 
+#![deny(clippy::disallowed_methods)]
+
 use std::ops::Div;
 
 use super::*;

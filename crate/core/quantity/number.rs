@@ -3,6 +3,8 @@
 //! A point is the decimal mark; groups of three may be set apart by a narrow space. `1,234` alone
 //! is ambiguous (a thousand and more, or one and a bit), so it is refused, never guessed.
 
+#![deny(clippy::disallowed_methods)]
+
 /// Why a text is no number.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum NumberFault {

@@ -3,6 +3,8 @@
 //! 1/64 in is 396 875 nm exactly (inch: 25.4 mm exactly, NIST Handbook 44, Appendix C).
 //! A `floor` on metres loses a lane: `(1.2_f64 / 0.4).floor()` is 2.
 
+#![deny(clippy::disallowed_methods)]
+
 use super::{NumberFault, read_number};
 
 /// A length in whole nanometres.

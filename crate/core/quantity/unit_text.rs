@@ -4,6 +4,8 @@
 //! `0.20 L/m2` without braces; the row it replaces says which litre and which square metre.
 //! Inch, foot, mile, pound, short ton and gallon are exact (NIST Handbook 44-2026, Appendix C).
 
+#![deny(clippy::disallowed_methods)]
+
 use super::Exponents;
 
 /// A unit: its text, the kinds it is made of, and its size in base units.

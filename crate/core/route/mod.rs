@@ -6,9 +6,10 @@ mod digital;
 mod screen_printing;
 
 use crate::inventory::{Activity, Book, Flow, Flows, Formula, Layout, What, Work};
-use crate::order::{Alternative, Job, Order, RouteName};
+use crate::factors::Tables;
+use crate::order::{Alternative, Job, Order, OrderFault, RouteName};
 use crate::quantity::{AirFlow, Mass};
-use crate::step::Step;
+use crate::step::{MESH_ROWS, Step, theoretical_volume};
 
 /// A way to make a sign face.
 pub trait Route {
@@ -47,6 +48,17 @@ pub enum Reason {
     TwoBases,
     /// Nothing is printed.
     NothingPrinted,
+}
+
+/// The book of an alternative: a mesh that the shop knows replaces the tables' volumes of ink.
+pub fn open_book(tables: &Tables, order: &Order, alternative: &Alternative) -> Result<Book, Vec<OrderFault>> {
+    let mut book = Book::open(tables, order, alternative)?;
+    if let Some(mesh) = alternative.mesh {
+        for row in MESH_ROWS {
+            book.replace(row, theoretical_volume(mesh), &format!("{}, mesh", alternative.id), "open area of the stated mesh times its fabric thickness");
+        }
+    }
+    Ok(book)
 }
 
 /// The flows of a route's steps, end of life included, without those for stock.

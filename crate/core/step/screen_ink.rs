@@ -111,7 +111,7 @@ pub fn open_area(mesh: Mesh) -> f64 {
 ///
 /// ```
 /// use faceload_core::{order::Mesh, quantity::Span, step::theoretical_volume};
-/// let um = |n| Span::nanometres(n * 1000);
+/// let um = |n: i64| Span::nanometres(n * 1000);
 /// let mesh = Mesh { opening: um(73), thread: um(40), fabric: um(59) };
 /// assert!((theoretical_volume(mesh) - 24.62).abs() < 0.005);
 /// ```
