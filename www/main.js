@@ -90,6 +90,7 @@
   async function start() {
     await faceload.engine.start();
     const labels = faceload.engine.labels();
+    faceload.labels = labels;
     label(labels);
     faceload.order.start(labels);
     faceload.factors.start();

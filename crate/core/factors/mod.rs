@@ -13,6 +13,7 @@ pub use fault::TableFault;
 pub use grade::Grade;
 pub use input::{Input, Origin, Scope};
 pub use sign::SignRow;
+pub(crate) use sign::{COLOURS, SHAPES};
 pub use source::{Seen, Source};
 pub use spread::Spread;
 pub use table::{Tables, Texts};

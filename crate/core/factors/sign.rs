@@ -2,6 +2,26 @@
 
 use super::Grade;
 
+/// The shapes, by the words of an order.
+pub(crate) const SHAPES: [&str; 8] = ["rectangle", "square", "diamond", "octagon", "triangle", "disc", "pentagon", "shield"];
+
+/// The colours, by the words of an order.
+pub(crate) const COLOURS: [&str; 13] = [
+    "white",
+    "yellow",
+    "orange",
+    "fluorescent yellow",
+    "fluorescent yellow-green",
+    "fluorescent orange",
+    "fluorescent pink",
+    "red",
+    "green",
+    "blue",
+    "brown",
+    "purple",
+    "black",
+];
+
 /// One row of `factors/sign-codes.csv`.
 #[derive(Debug, Clone, PartialEq)]
 pub struct SignRow {

@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
+use super::sign::{COLOURS, SHAPES};
 use super::source::KINDS;
 use super::{Grade, Input, Origin, Scope, Seen, SignRow, Source, Spread, TableFault};
 use crate::quantity::{UnitText, read_number};
@@ -117,6 +118,9 @@ impl Row<'_> {
         if !(input.low <= input.value && input.value <= input.high) {
             self.refuse("low", "low \u{2264} value \u{2264} high", "order the three numbers");
         }
+        if input.low < 0.0 {
+            self.refuse("low", "a number not below 0", "no input of the model is negative");
+        }
         if spread == Spread::Lognormal && input.low <= 0.0 {
             self.refuse("low", "a number above 0, since the spread is lognormal", "raise it, or make the spread triangular");
         }
@@ -222,15 +226,18 @@ impl Tables {
             let sign = SignRow {
                 code: row.filled("code"),
                 item: row.filled("item"),
-                shape: row.filled("shape"),
+                shape: row.word("shape", |text| SHAPES.contains(&text).then(|| text.to_owned()), "a shape of sign faces", String::new()),
                 height_over_width: row.number("height_over_width"),
                 corner_over_width: row.number("corner_over_width"),
                 colours: row.text("colours").split(';').filter_map(|part| part.trim().rsplit_once(' ')).filter_map(|(colour, share)| Some((colour.to_owned(), read_number(share).ok()?))).collect(),
-                rim: row.filled("rim"),
+                rim: row.word("rim", |text| COLOURS.contains(&text).then(|| text.to_owned()), "a colour of sign faces", String::new()),
                 source: row.filled("source"),
                 place: row.filled("place"),
                 grade: row.word("grade", Grade::read, "A, B, C or D", Grade::D),
             };
+            if sign.colours.iter().any(|(colour, _)| !COLOURS.contains(&colour.as_str())) {
+                row.refuse("colours", "colours of sign faces", "use the colours of an order");
+            }
             if !(99.0..=101.0).contains(&sign.colours.iter().map(|(_, share)| share).sum::<f64>()) {
                 row.refuse("colours", "shares that sum to 100", "list every colour with its share, apart by `;`");
             }

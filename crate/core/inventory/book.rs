@@ -196,7 +196,7 @@ fn overridden(order: &Order, own: &Override, row: &Input) -> Result<Input, Order
         if words.is_empty() { "a number without unit".to_owned() } else { format!("a value in {words}") }
     };
     let value = crate::order::read_with_unit(&own.text, &row.unit).ok_or_else(|| {
-        order.fault(&own.path, &format!("`{}`", own.text), &wanted(), &format!("write it as `{} {}`", row.value, row.unit.words()))
+        order.fault(&own.path, &format!("`{}`", own.text), &wanted(), &format!("write it as `{}`", format!("{} {}", row.value, row.unit.typed()).trim_end()))
     })?;
     let share = row.unit.text() == "1" && row.high <= 1.0;
     let reciprocal = row.low > 0.0;

@@ -21,22 +21,24 @@ pub enum Colour {
 
 use Colour::*;
 
+use crate::factors::COLOURS;
+
 impl Colour {
     /// Every colour with its name.
     pub const ALL: [(&'static str, Self); 13] = [
-        ("white", White),
-        ("yellow", Yellow),
-        ("orange", Orange),
-        ("fluorescent yellow", FluorescentYellow),
-        ("fluorescent yellow-green", FluorescentYellowGreen),
-        ("fluorescent orange", FluorescentOrange),
-        ("fluorescent pink", FluorescentPink),
-        ("red", Red),
-        ("green", Green),
-        ("blue", Blue),
-        ("brown", Brown),
-        ("purple", Purple),
-        ("black", Black),
+        (COLOURS[0], White),
+        (COLOURS[1], Yellow),
+        (COLOURS[2], Orange),
+        (COLOURS[3], FluorescentYellow),
+        (COLOURS[4], FluorescentYellowGreen),
+        (COLOURS[5], FluorescentOrange),
+        (COLOURS[6], FluorescentPink),
+        (COLOURS[7], Red),
+        (COLOURS[8], Green),
+        (COLOURS[9], Blue),
+        (COLOURS[10], Brown),
+        (COLOURS[11], Purple),
+        (COLOURS[12], Black),
     ];
 
     /// The colour of that name.

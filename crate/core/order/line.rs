@@ -104,6 +104,16 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
     let shape = fields.word("shape", &Shape::ALL).or_else(|| Shape::ALL.iter().find(|(name, _)| row.is_some_and(|row| row.shape == *name)).map(|(_, shape)| *shape));
     let (width, height, size) = read_size(&mut fields, shape, row);
     let corner = fields.length("corner", "0 mm", "500 mm").or_else(|| Some(Span::from_metres(width?.metres() * row?.corner_over_width))).unwrap_or_default();
+    if let (Some(shape), Some(width), Some(height), true) = (shape, width, height, fields.get("corner").is_some()) {
+        match shape.largest_corner(width, height) {
+            None => fields.refuse("corner", "a corner radius", &format!("no corner radius on a {}", shape.name()), "take it out"),
+            Some(most) if corner > most => {
+                let wanted = format!("a radius of at most {} mm for this size", most.count() / 1_000_000);
+                fields.refuse("corner", "a corner larger than its face", &wanted, "give a smaller radius");
+            }
+            Some(_) => {}
+        }
+    }
     let quantity = fields.whole("quantity", 1, 1_000_000, "say how many signs are made");
     if fields.get("quantity").is_none() {
         fields.refuse("quantity", "nothing", "a whole number from 1 on", "say how many signs are made");

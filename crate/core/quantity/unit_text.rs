@@ -225,6 +225,16 @@ impl UnitText {
         (self.plain == other.plain).then(|| other.size / self.size)
     }
 
+    /// The unit as a person may type it: without the braces that only tell kinds apart.
+    pub fn typed(&self) -> String {
+        let mut text = self.text.replace("kW.h", "kWh").replace("MW.h", "MWh").replace("[in_i]", "in").replace("[mi_i]", "mi").replace("[lb_av]", "lb").replace("[ft_i]", "ft").replace("[gal_us]", "gal");
+        while let Some(start) = text.match_indices('{').map(|(at, _)| at).find(|at| !text[*at..].starts_with("{piece}") && !text[*at..].starts_with("{day}")) {
+            let end = text[start..].find('}').map_or(text.len(), |end| start + end + 1);
+            text.replace_range(start..end, "");
+        }
+        if text == "1" { String::new() } else { text }
+    }
+
     /// The unit as a reader sees it: `kg CO2e/kWh`, nothing for a pure number.
     pub fn words(&self) -> String {
         if self.text == "1" {
