@@ -37,6 +37,10 @@ pub struct SignRow {
     pub corner_over_width: f64,
     /// Colour and share of the face, in per cent.
     pub colours: Vec<(String, f64)>,
+    /// Metres cut round legend and border, and the width in metres they were measured at.
+    pub cut: Option<(f64, f64)>,
+    /// Characters, where the design has them.
+    pub characters: Option<u32>,
     /// The colour at the edge.
     pub rim: String,
     /// The key of the source.

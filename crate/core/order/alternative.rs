@@ -12,12 +12,19 @@ use crate::quantity::{Span, UnitText, read_number};
 #[expect(missing_docs, reason = "the names say it")]
 pub enum RouteName {
     ScreenPrinting,
+    OverlayFilm,
+    DirectApplied,
     DigitalPrinting,
 }
 
 impl RouteName {
     /// As orders write them.
-    pub const ALL: [(&'static str, Self); 2] = [("screen-printing", Self::ScreenPrinting), ("digital-printing", Self::DigitalPrinting)];
+    pub const ALL: [(&'static str, Self); 4] = [
+        ("screen-printing", Self::ScreenPrinting),
+        ("overlay-film", Self::OverlayFilm),
+        ("direct-applied", Self::DirectApplied),
+        ("digital-printing", Self::DigitalPrinting),
+    ];
 
     /// As orders write it.
     pub fn name(self) -> &'static str {
@@ -31,14 +38,28 @@ impl RouteName {
 pub enum Ink {
     Solvent,
     Uv,
+    /// Water-based screen ink.
+    Water,
+    /// Water-based resin jet ink.
+    Resin,
 }
 
 /// How a screen print dries.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[expect(missing_docs, reason = "the names say it")]
 pub enum Drying {
+    Rack,
     Oven,
     Uv,
+    UvLed,
+}
+
+/// What the adhesive of a layer is covered with until it is applied.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[expect(missing_docs, reason = "the names say it")]
+pub enum Liner {
+    Paper,
+    Pet,
 }
 
 /// A screen's mesh, where a shop knows it: opening and thread width, fabric thickness.
@@ -74,10 +95,14 @@ pub struct Alternative {
     pub id: String,
     /// Its route.
     pub route: RouteName,
-    /// Its ink.
+    /// Its ink (printing).
     pub ink: Ink,
     /// How it dries (screen printing).
     pub drying: Drying,
+    /// The liner of the sheeting, and of film or overlay.
+    pub liners: (Liner, Liner),
+    /// The alternative that makes the lines this one cannot.
+    pub otherwise: Option<String>,
     /// Whether a clear overlay protects the print (digital printing).
     pub overlay: bool,
     /// Its life, where it differs, in years.
@@ -88,13 +113,26 @@ pub struct Alternative {
     pub with: Vec<Override>,
 }
 
-/// The alternatives of an order that states none: both routes, each with either ink, since ink and
-/// drying may move the result more than the route.
+/// The alternatives of an order that states none: every route, and the printing ones with either
+/// ink, since ink and drying may move the result more than the route.
 pub fn default_alternatives() -> Vec<Alternative> {
-    let make = |id: &str, route, ink, drying| Alternative { id: id.to_owned(), route, ink, drying, overlay: true, life: None, mesh: None, with: Vec::new() };
+    let make = |id: &str, route, ink, drying| Alternative {
+        id: id.to_owned(),
+        route,
+        ink,
+        drying,
+        liners: (Liner::Paper, Liner::Paper),
+        otherwise: None,
+        overlay: true,
+        life: None,
+        mesh: None,
+        with: Vec::new(),
+    };
     vec![
         make("screen", RouteName::ScreenPrinting, Ink::Solvent, Drying::Oven),
         make("screen-uv", RouteName::ScreenPrinting, Ink::Uv, Drying::Uv),
+        make("film", RouteName::OverlayFilm, Ink::Solvent, Drying::Oven),
+        make("direct", RouteName::DirectApplied, Ink::Solvent, Drying::Oven),
         make("digital", RouteName::DigitalPrinting, Ink::Solvent, Drying::Oven),
         make("digital-uv", RouteName::DigitalPrinting, Ink::Uv, Drying::Uv),
     ]
@@ -103,7 +141,10 @@ pub fn default_alternatives() -> Vec<Alternative> {
 /// Reads `0.20 L/m2` as a number of the row's unit; a bare number is taken only for a pure number.
 pub(crate) fn read_with_unit(text: &str, row: &UnitText) -> Option<f64> {
     let text = text.trim();
-    let unit_at = text.char_indices().find(|(at, c)| (c.is_alphabetic() && !exponent(text, *at)) || matches!(c, '%' | '[' | '{' | '/')).map_or(text.len(), |(at, _)| at);
+    let unit_at = text
+        .char_indices()
+        .find(|(at, c)| (c.is_alphabetic() && !exponent(text, *at)) || matches!(c, '%' | '[' | '{' | '/'))
+        .map_or(text.len(), |(at, _)| at);
     let (number, unit) = text.split_at(unit_at);
     let number = read_number(number).ok()?;
     let unit = unit.trim();
@@ -117,7 +158,10 @@ pub(crate) fn read_with_unit(text: &str, row: &UnitText) -> Option<f64> {
 /// Whether the letter at `at` is the `e` of `1e-3`.
 fn exponent(text: &str, at: usize) -> bool {
     let bytes = text.as_bytes();
-    matches!(bytes.get(at), Some(b'e' | b'E')) && at > 0 && bytes[at - 1].is_ascii_digit() && bytes.get(at + 1).is_some_and(|next| next.is_ascii_digit() || matches!(next, b'-' | b'+'))
+    matches!(bytes.get(at), Some(b'e' | b'E'))
+        && at > 0
+        && bytes[at - 1].is_ascii_digit()
+        && bytes.get(at + 1).is_some_and(|next| next.is_ascii_digit() || matches!(next, b'-' | b'+'))
 }
 
 /// Reads one alternative.
@@ -131,20 +175,62 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, faults: &mut 
     if route.is_none() && fields.get("route").is_none() {
         fields.refuse("route", "nothing", &list(&RouteName::ALL.map(|(name, _)| name)), "say how the face is made");
     }
-    let ink = fields.word("ink", &[("solvent", Ink::Solvent), ("uv", Ink::Uv)]).unwrap_or(Ink::Solvent);
-    let by_ink = if ink == Ink::Uv { Drying::Uv } else { Drying::Oven };
-    let drying = fields.word("drying", &[("oven", Drying::Oven), ("uv", Drying::Uv)]).unwrap_or(by_ink);
-    if drying != by_ink {
-        fields.refuse("drying", if drying == Drying::Uv { "`uv`" } else { "`oven`" }, "a drying that suits the ink", "solvent ink dries in the oven, UV ink under UV lamps");
+    let ink = read_ink(&mut fields, route);
+    let drying = read_drying(&mut fields, route, ink);
+    let overlay = fields.flag("overlay");
+    if overlay.is_some() && route.is_some_and(|route| route != RouteName::DigitalPrinting) {
+        fields.refuse("overlay", "an overlay", "none on this route", "only digital prints take a clear overlay; take it out");
     }
-    let overlay = fields.flag("overlay").unwrap_or(true);
+    let overlay = overlay.unwrap_or(true);
+    let liner = [("paper", Liner::Paper), ("pet", Liner::Pet)];
+    let liners = (fields.word("sheeting_liner", &liner).unwrap_or(Liner::Paper), fields.word("film_liner", &liner).unwrap_or(Liner::Paper));
+    let otherwise = fields.label("otherwise");
     let life = fields.measured("life", "years", 1.0, 50.0);
+    if fields.get("mesh").is_some() && route.is_some_and(|route| route != RouteName::ScreenPrinting) {
+        fields.refuse("mesh", "a mesh", "none on this route", "only screens have a mesh; take it out");
+    }
     let mesh = fields.get("mesh").map(|value| (fields.path("mesh"), value));
     let with = fields.get("with").map(|value| (fields.path("with"), value));
     fields.finish();
     let mesh = mesh.and_then(|(path, value)| read_mesh(document, &path, value, faults));
     let with = with.map(|(path, value)| read_with(document, &path, value, faults)).unwrap_or_default();
-    Some(Alternative { id: id?, route: route?, ink, drying, overlay, life, mesh, with })
+    Some(Alternative { id: id?, route: route?, ink, drying, liners, otherwise, overlay, life, mesh, with })
+}
+
+/// The ink: which a route prints with.
+fn read_ink(fields: &mut Fields<'_, '_>, route: Option<RouteName>) -> Ink {
+    let words: &[(&str, Ink)] = match route {
+        Some(RouteName::ScreenPrinting) | None => &[("solvent", Ink::Solvent), ("uv", Ink::Uv), ("water", Ink::Water)],
+        Some(RouteName::DigitalPrinting) => &[("solvent", Ink::Solvent), ("uv", Ink::Uv), ("resin", Ink::Resin)],
+        Some(RouteName::OverlayFilm | RouteName::DirectApplied) => &[],
+    };
+    if words.is_empty() && fields.get("ink").is_some() {
+        fields.refuse("ink", "an ink", "none on this route", "film and copy are cut, not printed; take it out");
+        return Ink::Solvent;
+    }
+    fields.word("ink", words).unwrap_or(Ink::Solvent)
+}
+
+/// The drying: what suits the ink.
+fn read_drying(fields: &mut Fields<'_, '_>, route: Option<RouteName>, ink: Ink) -> Drying {
+    let all = [("rack", Drying::Rack), ("oven", Drying::Oven), ("uv", Drying::Uv), ("uv-led", Drying::UvLed)];
+    let by_ink = if ink == Ink::Uv { Drying::Uv } else { Drying::Oven };
+    if fields.get("drying").is_some() && route.is_some_and(|route| route != RouteName::ScreenPrinting) {
+        fields.refuse("drying", "a drying", "none on this route", "only screen prints are dried by choice; take it out");
+        return by_ink;
+    }
+    let drying = fields.word("drying", &all).unwrap_or(by_ink);
+    if (ink == Ink::Uv) != matches!(drying, Drying::Uv | Drying::UvLed) {
+        let word = all.iter().find(|(_, one)| *one == drying).map_or("", |(word, _)| word);
+        fields.refuse(
+            "drying",
+            &format!("`{word}`"),
+            "a drying that suits the ink",
+            "solvent and water-based ink dry on racks or in the oven, UV ink under UV lamps",
+        );
+        return by_ink;
+    }
+    drying
 }
 
 fn read_mesh(document: &Document, path: &str, value: &Value, faults: &mut Vec<OrderFault>) -> Option<Mesh> {
@@ -175,7 +261,9 @@ fn read_with(document: &Document, path: &str, value: &Value, faults: &mut Vec<Or
             let mut fields = Fields::new(document, &path, value, faults);
             let text = fields.text("value");
             let note = fields.label("note").unwrap_or_default();
-            let grade = fields.word("grade", &[("own", Grade::Own), ("A", Grade::A), ("B", Grade::B), ("C", Grade::C), ("D", Grade::D)]).unwrap_or(Grade::D);
+            let grade = fields
+                .word("grade", &[("own", Grade::Own), ("A", Grade::A), ("B", Grade::B), ("C", Grade::C), ("D", Grade::D)])
+                .unwrap_or(Grade::D);
             if text.is_none() {
                 fields.refuse("value", "nothing", "a value with its unit", "write it as `0.20 L/m2`");
             }

@@ -31,6 +31,8 @@ pub enum Base {
 pub enum Blank {
     /// Flat aluminium of this thickness.
     Aluminium(Span),
+    /// Extruded aluminium panels, the sheeting wrapped round their edges.
+    Panels,
     /// None: the face alone.
     None,
 }
@@ -76,6 +78,12 @@ pub struct Line {
     pub base: Base,
     /// Its blank.
     pub blank: Blank,
+    /// Colours whose artwork all designs share: one screen for all of them.
+    pub shared: Vec<Colour>,
+    /// The length cut round legend and border of one face, where known.
+    pub cut_length: Option<Span>,
+    /// Characters on one face, where known.
+    pub characters: Option<u32>,
     /// The artwork it shows, where named.
     pub artwork: Option<String>,
     /// Routes ruled out, with the reason.
@@ -101,9 +109,14 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
         let help = offer(code, &known, "leave the code out and give shape, size and colours");
         fields.refuse("code", &quoted(code), &format!("a sign code measured so far ({})", list(&known)), &help);
     }
-    let shape = fields.word("shape", &Shape::ALL).or_else(|| Shape::ALL.iter().find(|(name, _)| row.is_some_and(|row| row.shape == *name)).map(|(_, shape)| *shape));
+    let shape = fields
+        .word("shape", &Shape::ALL)
+        .or_else(|| Shape::ALL.iter().find(|(name, _)| row.is_some_and(|row| row.shape == *name)).map(|(_, shape)| *shape));
     let (width, height, size) = read_size(&mut fields, shape, row);
-    let corner = fields.length("corner", "0 mm", "500 mm").or_else(|| Some(Span::from_metres(width?.metres() * row?.corner_over_width))).unwrap_or_default();
+    let corner = fields
+        .length("corner", "0 mm", "500 mm")
+        .or_else(|| Some(Span::from_metres(width?.metres() * row?.corner_over_width)))
+        .unwrap_or_default();
     if let (Some(shape), Some(width), Some(height), true) = (shape, width, height, fields.get("corner").is_some()) {
         match shape.largest_corner(width, height) {
             None => fields.refuse("corner", "a corner radius", &format!("no corner radius on a {}", shape.name()), "take it out"),
@@ -120,16 +133,25 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
     }
     let designs = fields.whole("designs", 1, 1_000_000, "say how many designs the signs show").unwrap_or(1);
     if quantity.is_some_and(|quantity| designs > quantity) {
-        fields.refuse("designs", &format!("`{designs}`"), &format!("at most the quantity, {}", quantity.unwrap_or(0)), "each sign shows one design");
+        fields.refuse(
+            "designs",
+            &format!("`{designs}`"),
+            &format!("at most the quantity, {}", quantity.unwrap_or(0)),
+            "each sign shows one design",
+        );
     }
     let sides = fields.whole("sides", 1, 2, "a blank has one face or two").unwrap_or(1);
     let batch = fields.whole("batch", 1, 1_000_000, "say how many pieces of one design are made in one set-up");
     let stock = fields.flag("stock").unwrap_or(code.is_some());
     let kept = fields.word("screens", &[("new", false), ("kept", true)]).unwrap_or(stock);
-    let sheeting = fields.word("sheeting", &[("prismatic", Sheeting::Prismatic), ("beaded", Sheeting::Beaded)]).unwrap_or(Sheeting::Prismatic);
+    let sheeting =
+        fields.word("sheeting", &[("prismatic", Sheeting::Prismatic), ("beaded", Sheeting::Beaded)]).unwrap_or(Sheeting::Prismatic);
     let base = read_base(&mut fields);
     let blank = read_blank(&mut fields);
     let artwork = fields.label("artwork");
+    let cut_length = fields.length("cut_length", "10 mm", "1 km").or_else(|| cut_of_code(row?, width?));
+    let characters = fields.whole("characters", 0, 1_000, "say how many characters one face shows").or(row.and_then(|row| row.characters));
+    let shared = read_shared(&mut fields);
     let colours = fields.get("colours").map(|value| (fields.path("colours"), value));
     let rim = fields.word("rim", &Colour::ALL).or_else(|| Colour::read(&row?.rim));
     let not = fields.get("not").map(|value| (fields.path("not"), value));
@@ -137,7 +159,12 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
         fields.refuse("shape", "nothing", &list(&Shape::ALL.map(|(name, _)| name)), "give a shape, or a sign code");
     }
     if colours.is_none() && code.is_none() {
-        fields.refuse("colours", "nothing", "colours with their share of the face", "write `colours = { red = \"76 %\", white = \"24 %\" }`, or give a sign code");
+        fields.refuse(
+            "colours",
+            "nothing",
+            "colours with their share of the face",
+            "write `colours = { red = \"76 %\", white = \"24 %\" }`, or give a sign code",
+        );
     }
     fields.finish();
     let colours = match colours {
@@ -171,6 +198,9 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
         sheeting,
         base,
         blank,
+        shared,
+        cut_length,
+        characters,
         artwork,
         not,
     })
@@ -210,6 +240,37 @@ fn read_size(fields: &mut Fields<'_, '_>, shape: Option<Shape>, row: Option<&Sig
     (width, width.and_then(|width| Some(Span::nanometres((width.count() as f64 * ratio?).round() as i64))), size)
 }
 
+/// The cut length measured on a code's artwork, for this size of it.
+fn cut_of_code(row: &SignRow, width: Span) -> Option<Span> {
+    let (length, at) = row.cut?;
+    Some(Span::from_metres(length * width.metres() / at))
+}
+
+/// The colours that all designs share.
+fn read_shared(fields: &mut Fields<'_, '_>) -> Vec<Colour> {
+    let Some(value) = fields.get("shared_colours") else { return Vec::new() };
+    let names: Vec<&str> = Colour::ALL.iter().map(|(name, _)| *name).collect();
+    let mut shared = Vec::new();
+    for one in value.as_array().into_iter().flatten() {
+        match one.as_str().and_then(Colour::read) {
+            Some(colour) => shared.push(colour),
+            None => {
+                let text = one.as_str().unwrap_or_default();
+                fields.refuse(
+                    "shared_colours",
+                    &quoted(text),
+                    "colours of sign faces",
+                    &offer(text, &names, &format!("use {}", list(&names))),
+                );
+            }
+        }
+    }
+    if shared.is_empty() && !value.is_array() {
+        fields.refuse("shared_colours", "no list", "a list of colours", "write `[\"blue\", \"yellow\"]`");
+    }
+    shared
+}
+
 fn read_base(fields: &mut Fields<'_, '_>) -> Base {
     let Some(text) = fields.text("base") else { return Base::Any };
     if text == "any" {
@@ -218,7 +279,10 @@ fn read_base(fields: &mut Fields<'_, '_>) -> Base {
     match Colour::read(&text).filter(|colour| colour.is_sold_as_base()) {
         Some(colour) => Base::Of(colour),
         None => {
-            let names: Vec<&str> = ["any"].into_iter().chain(Colour::ALL.iter().filter(|(_, colour)| colour.is_sold_as_base()).map(|(name, _)| *name)).collect();
+            let names: Vec<&str> = ["any"]
+                .into_iter()
+                .chain(Colour::ALL.iter().filter(|(_, colour)| colour.is_sold_as_base()).map(|(name, _)| *name))
+                .collect();
             fields.refuse("base", &quoted(&text), &list(&names), &offer(&text, &names, "use a colour sold as sheeting"));
             Base::Any
         }
@@ -229,10 +293,11 @@ fn read_blank(fields: &mut Fields<'_, '_>) -> Blank {
     let text = fields.text("blank").unwrap_or_else(|| "aluminium 0.080 in".to_owned());
     let span = |text: &str| Span::read(text).ok().filter(|span| (Span::nanometres(200_000)..=Span::nanometres(20_000_000)).contains(span));
     match text.split_once(' ') {
+        Some(("panels", thickness)) if span(thickness).is_some() => Blank::Panels,
         Some(("aluminium", thickness)) if span(thickness).is_some() => Blank::Aluminium(span(thickness).unwrap_or_default()),
         None if text == "none" => Blank::None,
         _ => {
-            fields.refuse("blank", &quoted(&text), "`aluminium` with its thickness, or `none`", "write `aluminium 0.080 in`");
+            fields.refuse("blank", &quoted(&text), "`aluminium` or `panels` with its thickness, or `none`", "write `aluminium 0.080 in`");
             Blank::None
         }
     }
@@ -244,7 +309,12 @@ fn read_colours(document: &Document, path: &str, value: &Value, faults: &mut Vec
     };
     let names: Vec<&str> = Colour::ALL.iter().map(|(name, _)| *name).collect();
     let Some(map) = value.as_object().filter(|map| !map.is_empty()) else {
-        refuse(path.to_owned(), "nothing".to_owned(), "colours with their share of the face", "write `{ red = \"76 %\", white = \"24 %\" }`".to_owned());
+        refuse(
+            path.to_owned(),
+            "nothing".to_owned(),
+            "colours with their share of the face",
+            "write `{ red = \"76 %\", white = \"24 %\" }`".to_owned(),
+        );
         return None;
     };
     let mut colours = BTreeMap::new();

@@ -17,7 +17,8 @@ pub enum Boundary {
 
 impl Boundary {
     /// As commands and orders write it.
-    pub const ALL: [(&'static str, Self); 3] = [("face", Self::Face), ("face-with-blank", Self::FaceWithBlank), ("face with blank", Self::FaceWithBlank)];
+    pub const ALL: [(&'static str, Self); 3] =
+        [("face", Self::Face), ("face-with-blank", Self::FaceWithBlank), ("face with blank", Self::FaceWithBlank)];
 
     /// As commands write it.
     pub fn name(self) -> &'static str {
@@ -26,6 +27,23 @@ impl Boundary {
             Self::FaceWithBlank => "face-with-blank",
         }
     }
+}
+
+/// What becomes of a sign taken down.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum EndOfLife {
+    /// The blank is melted again without credit, the face burnt on it.
+    Recycled,
+    /// The blank is used again, the face scraped off and landfilled.
+    Reused,
+    /// Both are landfilled.
+    Landfilled,
+}
+
+impl EndOfLife {
+    /// As orders write it; `cut-off` is the first.
+    pub const ALL: [(&'static str, Self); 4] =
+        [("cut-off", Self::Recycled), ("recycled", Self::Recycled), ("reused", Self::Reused), ("landfilled", Self::Landfilled)];
 }
 
 /// A work order, understood.
@@ -41,6 +59,8 @@ pub struct Order {
     pub gwp: GwpSet,
     /// Whether solvent oxidised in air counts in CO2e.
     pub voc_oxidised: bool,
+    /// What becomes of a sign taken down.
+    pub end_of_life: EndOfLife,
     /// What is counted, unless the command says otherwise.
     pub boundary: Boundary,
     /// Where it is made.
@@ -75,7 +95,9 @@ impl Order {
         for (id, value) in &moved {
             let row = tables.find(id).map(|place| &tables.inputs[place]);
             if !row.is_some_and(|row| row.low <= *value && *value <= row.high) {
-                let wanted = row.map_or("the id of a row of the tables".to_owned(), |row| format!("a value from {} to {} {}", row.low, row.high, row.unit.words()));
+                let wanted = row.map_or("the id of a row of the tables".to_owned(), |row| {
+                    format!("a value from {} to {} {}", row.low, row.high, row.unit.words())
+                });
                 faults.push(self.fault(id, &format!("`{value}`"), wanted.trim_end(), "move it within its range"));
             }
         }
@@ -106,6 +128,7 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
     let life = fields.measured("life", "years", 1.0, 50.0).unwrap_or(10.0);
     let gwp = fields.word("gwp", &GwpSet::ALL).unwrap_or(GwpSet::Ar6);
     let voc_oxidised = fields.flag("voc_oxidised").unwrap_or(true);
+    let end_of_life = fields.word("end_of_life", &EndOfLife::ALL).unwrap_or(EndOfLife::Recycled);
     let boundary = fields.word("boundary", &Boundary::ALL).unwrap_or(Boundary::Face);
     let nowhere = Value::Object(serde_json::Map::new());
     let site = fields.get("site");
@@ -117,16 +140,30 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
     let stated = fields.get("alternative").is_some();
     let alternatives = listed(fields.get("alternative"));
     if stated && !(1..=12).contains(&alternatives.len()) {
-        fields.refuse("alternative", &format!("{} alternatives", alternatives.len()), "1 to 12 alternatives", "write an `[[alternative]]` for each, or leave them all out");
+        fields.refuse(
+            "alternative",
+            &format!("{} alternatives", alternatives.len()),
+            "1 to 12 alternatives",
+            "write an `[[alternative]]` for each, or leave them all out",
+        );
     }
     fields.finish();
     let site = read_site(document, site.unwrap_or(&nowhere), tables, faults);
-    let lines = lines.iter().enumerate().filter_map(|(index, value)| line::read(document, &format!("line[{}]", index + 1), value, tables, faults)).collect();
+    let lines = lines
+        .iter()
+        .enumerate()
+        .filter_map(|(index, value)| line::read(document, &format!("line[{}]", index + 1), value, tables, faults))
+        .collect();
     let alternatives: Vec<Alternative> = if stated {
-        alternatives.iter().enumerate().filter_map(|(index, value)| alternative::read(document, &format!("alternative[{}]", index + 1), value, faults)).collect()
+        alternatives
+            .iter()
+            .enumerate()
+            .filter_map(|(index, value)| alternative::read(document, &format!("alternative[{}]", index + 1), value, faults))
+            .collect()
     } else {
         default_alternatives()
     };
+    check_otherwise(document, &alternatives, faults);
     for (index, one) in alternatives.iter().enumerate() {
         if alternatives[..index].iter().any(|other| other.id == one.id) {
             let field = format!("alternative[{}].id", index + 1);
@@ -140,7 +177,53 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
             });
         }
     }
-    Some(Order { file: document.name.clone(), name, life, gwp, voc_oxidised, boundary, site, lines, alternatives, moved: Vec::new(), document: document.clone() })
+    Some(Order {
+        file: document.name.clone(),
+        name,
+        life,
+        gwp,
+        voc_oxidised,
+        end_of_life,
+        boundary,
+        site,
+        lines,
+        alternatives,
+        moved: Vec::new(),
+        document: document.clone(),
+    })
+}
+
+/// Each `otherwise` names another alternative, and following it never comes back.
+fn check_otherwise(document: &Document, alternatives: &[Alternative], faults: &mut Vec<OrderFault>) {
+    for (index, one) in alternatives.iter().enumerate() {
+        let Some(next) = &one.otherwise else { continue };
+        let field = format!("alternative[{}].otherwise", index + 1);
+        let ids: Vec<&str> = alternatives.iter().map(|one| one.id.as_str()).filter(|id| *id != one.id).collect();
+        let mut refuse = |came: String, wanted: &str, help: String| {
+            faults.push(OrderFault {
+                file: document.name.clone(),
+                line: document.line(&field),
+                field: field.clone(),
+                came,
+                wanted: wanted.to_owned(),
+                help,
+            });
+        };
+        if !ids.contains(&next.as_str()) {
+            refuse(quoted(next), "the id of another alternative", offer(next, &ids, &format!("use {}", super::fields::list(&ids))));
+            continue;
+        }
+        let mut seen = vec![one.id.as_str()];
+        let mut at = next.as_str();
+        while !seen.contains(&at) {
+            seen.push(at);
+            let Some(further) = alternatives.iter().find(|one| one.id == at).and_then(|one| one.otherwise.as_deref()) else { break };
+            at = further;
+        }
+        if at == one.id {
+            refuse(quoted(next), "a chain that ends", "it leads back to this alternative; let one of them do without".to_owned());
+        }
+    }
 }
 
 fn read_site(document: &Document, value: &Value, tables: &Tables, faults: &mut Vec<OrderFault>) -> Site {
