@@ -26,21 +26,12 @@ impl Axis {
     /// The axis from `left` over `width` px; its numbers stay within `sheet` px.
     pub fn new((low, high): (f64, f64), left: f64, width: f64, sheet: f64) -> Self {
         let lay = |most| {
-            let mut axis = Self {
-                scale: scale(low, high, most),
-                left,
-                width,
-                numbers: Vec::new(),
-            };
+            let mut axis = Self { scale: scale(low, high, most), left, width, numbers: Vec::new() };
             axis.numbers = axis.with_room(sheet);
             axis
         };
         let whole = |axis: &Self| axis.numbers.len() == axis.scale.ticks.len();
-        [4, 3]
-            .into_iter()
-            .map(lay)
-            .find(whole)
-            .unwrap_or_else(|| lay(2))
+        [4, 3].into_iter().map(lay).find(whole).unwrap_or_else(|| lay(2))
     }
 
     /// Where a value stands.
@@ -55,12 +46,8 @@ impl Axis {
         let others = self.scale.ticks.iter().filter(|t| !zero(t));
         for tick in self.scale.ticks.iter().filter(zero).chain(others) {
             let half = width(&tick.text, SMALL, false) / 2.0;
-            let x = self
-                .x(tick.value)
-                .clamp(MARGIN + half, (sheet - MARGIN - half).max(MARGIN + half));
-            let free = |(at, text): &(f64, String)| {
-                (x - at).abs() >= half + width(text, SMALL, false) / 2.0 + 8.0
-            };
+            let x = self.x(tick.value).clamp(MARGIN + half, (sheet - MARGIN - half).max(MARGIN + half));
+            let free = |(at, text): &(f64, String)| (x - at).abs() >= half + width(text, SMALL, false) / 2.0 + 8.0;
             if kept.iter().all(free) {
                 kept.push((x, tick.text.clone()));
             }
@@ -69,13 +56,7 @@ impl Axis {
     }
 
     /// Draws line, ticks and numbers at height `y`, the unit under them as far as `right`.
-    pub fn draw<DB: DrawingBackend>(
-        &self,
-        sheet: &Sheet<DB>,
-        y: f64,
-        (unit, right): (&str, f64),
-        theme: Theme,
-    ) -> Result<(), Refused> {
+    pub fn draw<DB: DrawingBackend>(&self, sheet: &Sheet<DB>, y: f64, (unit, right): (&str, f64), theme: Theme) -> Result<(), Refused> {
         sheet.level(y, self.left, self.left + self.width, 1.0, theme.rule())?;
         for tick in &self.scale.ticks {
             sheet.upright(self.x(tick.value), y, y + TICK, 1.0, theme.rule())?;
@@ -84,11 +65,6 @@ impl Axis {
             sheet.text(text, (*x, y + TICK + 10.0), Side::Middle, small(theme))?;
         }
         let unit = fitted(unit, SMALL, false, right - self.left);
-        sheet.text(
-            &unit,
-            (self.left, y + TICK + 10.0 + LINE),
-            Side::Right,
-            small(theme),
-        )
+        sheet.text(&unit, (self.left, y + TICK + 10.0 + LINE), Side::Right, small(theme))
     }
 }

@@ -12,17 +12,8 @@ const HATCH: f64 = 6.0;
 const DASH: (f64, f64) = (5.0, 3.0);
 
 /// Draws a bar. One too short to show its mark is filled.
-pub(crate) fn draw<DB: DrawingBackend>(
-    sheet: &Sheet<DB>,
-    at: Place,
-    look: Look,
-) -> Result<(), Refused> {
-    let in_frame = Place {
-        x: at.x + FRAME / 2.0,
-        y: at.y + FRAME / 2.0,
-        width: at.width - FRAME,
-        height: at.height - FRAME,
-    };
+pub(crate) fn draw<DB: DrawingBackend>(sheet: &Sheet<DB>, at: Place, look: Look) -> Result<(), Refused> {
+    let in_frame = Place { x: at.x + FRAME / 2.0, y: at.y + FRAME / 2.0, width: at.width - FRAME, height: at.height - FRAME };
     match look.mark {
         _ if at.width < 2.0 * FRAME => sheet.filled(at, look.colour),
         Mark::Plain => sheet.filled(at, look.colour),
@@ -39,14 +30,7 @@ pub(crate) fn draw<DB: DrawingBackend>(
 /// The frame as a closed path; its first side comes twice so that the last corner is whole.
 fn corners(at: Place) -> [(f64, f64); 6] {
     let (right, bottom) = (at.x + at.width, at.y + at.height);
-    [
-        (at.x, at.y),
-        (right, at.y),
-        (right, bottom),
-        (at.x, bottom),
-        (at.x, at.y),
-        (right, at.y),
-    ]
+    [(at.x, at.y), (right, at.y), (right, bottom), (at.x, bottom), (at.x, at.y), (right, at.y)]
 }
 
 /// Lines rising to the right, cut at the frame; they start from the left edge, so that they stand
@@ -87,33 +71,18 @@ mod tests {
     #[test]
     fn slants_stay_inside_the_frame() {
         for width in [4.0, 17.0, 333.3] {
-            let at = Place {
-                x: 10.0,
-                y: 20.0,
-                width,
-                height: 15.0,
-            };
+            let at = Place { x: 10.0, y: 20.0, width, height: 15.0 };
             let lines = slants(at);
             assert!(!lines.is_empty());
             for (x, y) in lines.into_iter().flatten() {
-                assert!(
-                    (10.0..=10.0 + width).contains(&x) && (20.0..=35.0).contains(&y),
-                    "{x} {y}"
-                );
+                assert!((10.0..=10.0 + width).contains(&x) && (20.0..=35.0).contains(&y), "{x} {y}");
             }
         }
     }
 
     #[test]
     fn a_growing_bar_keeps_its_slants() {
-        let bar = |width| {
-            slants(Place {
-                x: 0.0,
-                y: 0.0,
-                width,
-                height: 12.0,
-            })
-        };
+        let bar = |width| slants(Place { x: 0.0, y: 0.0, width, height: 12.0 });
         let (short, long) = (bar(30.0), bar(60.0));
         assert_eq!(short[..3], long[..3]);
         assert!(long.len() > short.len());

@@ -6,8 +6,7 @@
 use crate::text_width;
 use plotters_backend::text_anchor::Pos;
 use plotters_backend::{
-    BackendColor, BackendCoord, BackendStyle, BackendTextStyle, DrawingBackend, DrawingErrorKind,
-    FontFamily, FontStyle, FontTransform,
+    BackendColor, BackendCoord, BackendStyle, BackendTextStyle, DrawingBackend, DrawingErrorKind, FontFamily, FontStyle, FontTransform,
 };
 
 /// Units of the drawing to one CSS px.
@@ -33,26 +32,12 @@ impl<B> Fine<B> {
     /// Around an SVG backend, made with a size of `units(size_css)`.
     pub fn svg(inner: B, size_css: (u32, u32)) -> Self {
         // plotters-svg divides the letter size by 1.24 and centres on half an x-height.
-        Self {
-            inner,
-            size: size_css,
-            letters: Letters {
-                shrink: 1.24,
-                rise: 0.085,
-            },
-        }
+        Self { inner, size: size_css, letters: Letters { shrink: 1.24, rise: 0.085 } }
     }
 
     /// Around a canvas backend whose context was scaled by `devicePixelRatio / UNITS_PER_PX`.
     pub fn canvas(inner: B, size_css: (u32, u32)) -> Self {
-        Self {
-            inner,
-            size: size_css,
-            letters: Letters {
-                shrink: 1.0,
-                rise: 0.0,
-            },
-        }
+        Self { inner, size: size_css, letters: Letters { shrink: 1.0, rise: 0.0 } }
     }
 
     /// The size in CSS px.
@@ -124,75 +109,36 @@ impl<B: DrawingBackend> DrawingBackend for Fine<B> {
     }
 
     /// As a path: some backends shift level and upright lines by half a unit.
-    fn draw_line<S: BackendStyle>(
-        &mut self,
-        from: BackendCoord,
-        to: BackendCoord,
-        style: &S,
-    ) -> Done<B> {
+    fn draw_line<S: BackendStyle>(&mut self, from: BackendCoord, to: BackendCoord, style: &S) -> Done<B> {
         self.inner.draw_path([from, to], style)
     }
 
     /// A frame as a path: some backends lose the stroke width of a rectangle.
-    fn draw_rect<S: BackendStyle>(
-        &mut self,
-        a: BackendCoord,
-        b: BackendCoord,
-        style: &S,
-        fill: bool,
-    ) -> Done<B> {
+    fn draw_rect<S: BackendStyle>(&mut self, a: BackendCoord, b: BackendCoord, style: &S, fill: bool) -> Done<B> {
         if fill {
             return self.inner.draw_rect(a, b, style, true);
         }
-        self.inner
-            .draw_path([a, (b.0, a.1), b, (a.0, b.1), a, (b.0, a.1)], style)
+        self.inner.draw_path([a, (b.0, a.1), b, (a.0, b.1), a, (b.0, a.1)], style)
     }
 
-    fn draw_path<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(
-        &mut self,
-        path: I,
-        style: &S,
-    ) -> Done<B> {
+    fn draw_path<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(&mut self, path: I, style: &S) -> Done<B> {
         self.inner.draw_path(path, style)
     }
 
-    fn draw_circle<S: BackendStyle>(
-        &mut self,
-        centre: BackendCoord,
-        radius: u32,
-        style: &S,
-        fill: bool,
-    ) -> Done<B> {
+    fn draw_circle<S: BackendStyle>(&mut self, centre: BackendCoord, radius: u32, style: &S, fill: bool) -> Done<B> {
         self.inner.draw_circle(centre, radius, style, fill)
     }
 
-    fn fill_polygon<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(
-        &mut self,
-        path: I,
-        style: &S,
-    ) -> Done<B> {
+    fn fill_polygon<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(&mut self, path: I, style: &S) -> Done<B> {
         self.inner.fill_polygon(path, style)
     }
 
-    fn draw_text<S: BackendTextStyle>(
-        &mut self,
-        text: &str,
-        style: &S,
-        pos: BackendCoord,
-    ) -> Done<B> {
+    fn draw_text<S: BackendTextStyle>(&mut self, text: &str, style: &S, pos: BackendCoord) -> Done<B> {
         let fall = (style.size() * self.letters.rise).round() as i32;
-        self.inner.draw_text(
-            text,
-            &Asked(style, self.letters.shrink),
-            (pos.0, pos.1 + fall),
-        )
+        self.inner.draw_text(text, &Asked(style, self.letters.shrink), (pos.0, pos.1 + fall))
     }
 
-    fn estimate_text_size<S: BackendTextStyle>(
-        &self,
-        text: &str,
-        style: &S,
-    ) -> Result<(u32, u32), DrawingErrorKind<Self::ErrorType>> {
+    fn estimate_text_size<S: BackendTextStyle>(&self, text: &str, style: &S) -> Result<(u32, u32), DrawingErrorKind<Self::ErrorType>> {
         let bold = matches!(style.style(), FontStyle::Bold);
         let width = text_width::width(text, style.size(), bold).ceil();
         Ok((width as u32, style.size().ceil() as u32))
@@ -223,26 +169,13 @@ mod tests {
         fn draw_pixel(&mut self, _: BackendCoord, _: BackendColor) -> Done<Self> {
             Ok(())
         }
-        fn draw_path<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(
-            &mut self,
-            path: I,
-            style: &S,
-        ) -> Done<Self> {
+        fn draw_path<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(&mut self, path: I, style: &S) -> Done<Self> {
             let points: Vec<_> = path.into_iter().collect();
-            self.0
-                .borrow_mut()
-                .push(format!("path {points:?} {}", style.stroke_width()));
+            self.0.borrow_mut().push(format!("path {points:?} {}", style.stroke_width()));
             Ok(())
         }
-        fn draw_text<S: BackendTextStyle>(
-            &mut self,
-            text: &str,
-            style: &S,
-            pos: BackendCoord,
-        ) -> Done<Self> {
-            self.0
-                .borrow_mut()
-                .push(format!("text {text} {} {pos:?}", style.size()));
+        fn draw_text<S: BackendTextStyle>(&mut self, text: &str, style: &S, pos: BackendCoord) -> Done<Self> {
+            self.0.borrow_mut().push(format!("text {text} {} {pos:?}", style.size()));
             Ok(())
         }
     }
@@ -254,8 +187,7 @@ mod tests {
         let font = FontDesc::new(FontFamily::SansSerif, 100.0, FontStyle::Normal);
         let style = TextStyle::from(font).pos(Pos::new(HPos::Left, VPos::Center));
         area.draw_text("film", &style, (8, 80)).unwrap();
-        area.draw(&Rectangle::new([(0, 0), (80, 40)], WHITE))
-            .unwrap();
+        area.draw(&Rectangle::new([(0, 0), (80, 40)], WHITE)).unwrap();
         assert_eq!(area.estimate_text_size("film", &style).unwrap(), (189, 100));
         drop(area);
         written.into_inner()
@@ -264,13 +196,7 @@ mod tests {
     #[test]
     fn letters_are_corrected_for_the_svg_backend_only() {
         let frame = "path [(0, 0), (80, 0), (80, 40), (0, 40), (0, 0), (80, 0)] 1";
-        assert_eq!(
-            asked(|w| Fine::svg(w, (100, 50))),
-            ["text film 124 (8, 89)", frame]
-        );
-        assert_eq!(
-            asked(|w| Fine::canvas(w, (100, 50))),
-            ["text film 100 (8, 80)", frame]
-        );
+        assert_eq!(asked(|w| Fine::svg(w, (100, 50))), ["text film 124 (8, 89)", frame]);
+        assert_eq!(asked(|w| Fine::canvas(w, (100, 50))), ["text film 100 (8, 80)", frame]);
     }
 }

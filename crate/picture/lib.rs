@@ -24,6 +24,4 @@ pub use loads::{Bar, LoadsPanel, draw_loads, loads_height, loads_rows, loads_svg
 pub use look::{Colour, Look, Mark, Theme};
 pub use refused::Refused;
 pub use sheet::Place;
-pub use swings::{
-    Swing, SwingsKey, SwingsPanel, draw_swings, swings_height, swings_rows, swings_svg,
-};
+pub use swings::{Swing, SwingsKey, SwingsPanel, draw_swings, swings_height, swings_rows, swings_svg};

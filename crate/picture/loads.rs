@@ -46,21 +46,12 @@ const GAP: f64 = 6.0;
 /// Thickness of a bar.
 const THICK: f64 = 17.0;
 /// Heights of a row.
-const FORM: Form = Form {
-    wide: 42.0,
-    bar: 38.0,
-    aside: 0.0,
-};
+const FORM: Form = Form { wide: 42.0, bar: 38.0, aside: 0.0 };
 /// From the middle of a bar to the interval under it.
 const UNDER: f64 = 13.5;
 
 fn rows(panel: &LoadsPanel, width: u32) -> Rows {
-    Rows::new(
-        &panel.title,
-        panel.bars.iter().map(|b| b.label.as_str()),
-        width,
-        FORM,
-    )
+    Rows::new(&panel.title, panel.bars.iter().map(|b| b.label.as_str()), width, FORM)
 }
 
 /// The height of the picture at a width, in CSS px.
@@ -86,15 +77,8 @@ impl LoadsPanel {
             Some((low, high)) => vec![b.value, low, high],
             None => vec![b.value],
         };
-        let rows = self.bars.iter().map(|b| BehindRow {
-            label: b.label.clone(),
-            numbers: numbers(b),
-        });
-        Behind {
-            title: self.title.clone(),
-            unit: self.unit.clone(),
-            rows: rows.collect(),
-        }
+        let rows = self.bars.iter().map(|b| BehindRow { label: b.label.clone(), numbers: numbers(b) });
+        Behind { title: self.title.clone(), unit: self.unit.clone(), rows: rows.collect() }
     }
 
     /// Smallest and largest number shown, once all can be placed.
@@ -111,11 +95,7 @@ impl LoadsPanel {
 }
 
 /// Draws the panel; the backend is as high as [`loads_height`] says, or higher.
-pub fn draw_loads<DB: DrawingBackend>(
-    backend: Fine<DB>,
-    panel: &LoadsPanel,
-    theme: Theme,
-) -> Result<(), Refused> {
+pub fn draw_loads<DB: DrawingBackend>(backend: Fine<DB>, panel: &LoadsPanel, theme: Theme) -> Result<(), Refused> {
     let extent = panel.extent()?;
     let (wide, _) = backend.size_css();
     roomy(backend.size_css(), loads_height(panel, wide))?;
@@ -123,31 +103,14 @@ pub fn draw_loads<DB: DrawingBackend>(
     let sheet = rows.sheet(backend, theme)?;
 
     let room = 0.45 * rows.right;
-    let texts: Vec<String> = panel
-        .bars
-        .iter()
-        .map(|b| fitted(&b.text, LABEL, false, room))
-        .collect();
-    let values = texts
-        .iter()
-        .map(|t| width(t, LABEL, false))
-        .fold(0.0, f64::max);
-    let axis = Axis::new(
-        extent,
-        rows.left,
-        rows.right - GAP - values - rows.left,
-        rows.right,
-    );
+    let texts: Vec<String> = panel.bars.iter().map(|b| fitted(&b.text, LABEL, false, room)).collect();
+    let values = texts.iter().map(|t| width(t, LABEL, false)).fold(0.0, f64::max);
+    let axis = Axis::new(extent, rows.left, rows.right - GAP - values - rows.left, rows.right);
     for (i, b) in panel.bars.iter().enumerate() {
         let y = rows.bar_middle(i);
         let (from, to) = (axis.x(b.value.min(0.0)), axis.x(b.value.max(0.0)));
         if b.value != 0.0 {
-            let at = Place {
-                x: from,
-                y: y - THICK / 2.0,
-                width: to - from,
-                height: THICK,
-            };
+            let at = Place { x: from, y: y - THICK / 2.0, width: to - from, height: THICK };
             bar::draw(&sheet, at, b.look)?;
         }
         if let Some((low, high)) = b.range {
@@ -167,12 +130,7 @@ pub fn draw_loads<DB: DrawingBackend>(
 }
 
 /// An interval: a thin line with short ends.
-fn interval<DB: DrawingBackend>(
-    sheet: &Sheet<DB>,
-    (low, high): (f64, f64),
-    y: f64,
-    theme: Theme,
-) -> Result<(), Refused> {
+fn interval<DB: DrawingBackend>(sheet: &Sheet<DB>, (low, high): (f64, f64), y: f64, theme: Theme) -> Result<(), Refused> {
     sheet.line(&[(low, y), (high, y)], 1.25, theme.text())?;
     for end in [low, high] {
         sheet.line(&[(end, y - 2.5), (end, y + 2.5)], 1.25, theme.text())?;
@@ -181,12 +139,6 @@ fn interval<DB: DrawingBackend>(
 }
 
 /// The panel as SVG text.
-pub fn loads_svg(
-    panel: &LoadsPanel,
-    size_css: (u32, u32),
-    theme: Theme,
-) -> Result<String, Refused> {
-    svg(&panel.title, size_css, |backend| {
-        draw_loads(backend, panel, theme)
-    })
+pub fn loads_svg(panel: &LoadsPanel, size_css: (u32, u32), theme: Theme) -> Result<String, Refused> {
+    svg(&panel.title, size_css, |backend| draw_loads(backend, panel, theme))
 }

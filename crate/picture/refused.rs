@@ -32,14 +32,7 @@ const FARTHEST: f64 = 1e100;
 
 /// Refuses a number that cannot be placed.
 pub(crate) fn placeable(label: &str, value: f64) -> Result<(), Refused> {
-    if value.is_finite() && value.abs() <= FARTHEST {
-        Ok(())
-    } else {
-        Err(Refused::Number {
-            label: label.to_owned(),
-            value,
-        })
-    }
+    if value.is_finite() && value.abs() <= FARTHEST { Ok(()) } else { Err(Refused::Number { label: label.to_owned(), value }) }
 }
 
 /// Refuses a ground of the wrong size.
@@ -48,10 +41,7 @@ pub(crate) fn roomy((width, height): (u32, u32), needed: u32) -> Result<(), Refu
         return Err(Refused::Width(width));
     }
     if height < needed {
-        return Err(Refused::Height {
-            given: height,
-            needed,
-        });
+        return Err(Refused::Height { given: height, needed });
     }
     Ok(())
 }
@@ -60,22 +50,11 @@ impl fmt::Display for Refused {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Number { label, value } => {
-                write!(
-                    f,
-                    "cannot draw `{label}`: `{value}` has no place on an axis"
-                )
+                write!(f, "cannot draw `{label}`: `{value}` has no place on an axis")
             }
-            Self::Width(width) => write!(
-                f,
-                "cannot draw at width `{width}`: pictures are {} to {} px wide",
-                WIDTHS.start(),
-                WIDTHS.end()
-            ),
+            Self::Width(width) => write!(f, "cannot draw at width `{width}`: pictures are {} to {} px wide", WIDTHS.start(), WIDTHS.end()),
             Self::Height { given, needed } => {
-                write!(
-                    f,
-                    "cannot draw at height `{given}`: this picture needs {needed} px"
-                )
+                write!(f, "cannot draw at height `{given}`: this picture needs {needed} px")
             }
             Self::Backend(words) => write!(f, "cannot draw: {words}"),
         }

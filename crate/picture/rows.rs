@@ -44,40 +44,17 @@ pub(crate) struct Rows {
 
 impl Rows {
     /// Lays the rows out at a width in CSS px.
-    pub fn new<'a>(
-        title: &str,
-        labels: impl Iterator<Item = &'a str>,
-        sheet: u32,
-        form: Form,
-    ) -> Self {
+    pub fn new<'a>(title: &str, labels: impl Iterator<Item = &'a str>, sheet: u32, form: Form) -> Self {
         let sheet = f64::from(sheet);
         let (narrow, room) = (sheet < 560.0, sheet - 2.0 * MARGIN);
-        let label_room = if narrow {
-            room - form.aside
-        } else {
-            room * 0.36
-        };
-        let labels: Vec<_> = labels
-            .map(|l| lines(l, LABEL, false, label_room, MOST_LINES))
-            .collect();
+        let label_room = if narrow { room - form.aside } else { room * 0.36 };
+        let labels: Vec<_> = labels.map(|l| lines(l, LABEL, false, label_room, MOST_LINES)).collect();
         let title = lines(title, TITLE, true, room, MOST_LINES);
-        let column = labels
-            .iter()
-            .flatten()
-            .map(|l| width(l, LABEL, false))
-            .fold(0.0, f64::max);
+        let column = labels.iter().flatten().map(|l| width(l, LABEL, false)).fold(0.0, f64::max);
         let mut rows = Self {
-            left: if narrow {
-                MARGIN
-            } else {
-                MARGIN + column.ceil() + GUTTER
-            },
+            left: if narrow { MARGIN } else { MARGIN + column.ceil() + GUTTER },
             right: MARGIN + room,
-            bottom: if title.is_empty() {
-                8.0
-            } else {
-                14.0 + 18.0 * title.len() as f64
-            },
+            bottom: if title.is_empty() { 8.0 } else { 14.0 + 18.0 * title.len() as f64 },
             title,
             labels,
             narrow,
@@ -85,17 +62,8 @@ impl Rows {
         };
         for i in 0..rows.labels.len() {
             let text = rows.text_height(i);
-            let height = if narrow {
-                text + form.bar
-            } else {
-                form.wide.max(text + 8.0)
-            };
-            rows.places.push(Place {
-                x: 0.0,
-                y: rows.bottom,
-                width: sheet,
-                height,
-            });
+            let height = if narrow { text + form.bar } else { form.wide.max(text + 8.0) };
+            rows.places.push(Place { x: 0.0, y: rows.bottom, width: sheet, height });
             rows.bottom += height;
         }
         rows.bottom += 4.0;
@@ -109,11 +77,7 @@ impl Rows {
     /// Upper and lower end of the part of a row that belongs to its bar.
     pub fn bar_part(&self, i: usize) -> (f64, f64) {
         let row = self.places[i];
-        let top = if self.narrow {
-            row.y + self.text_height(i)
-        } else {
-            row.y
-        };
+        let top = if self.narrow { row.y + self.text_height(i) } else { row.y };
         (top, row.y + row.height)
     }
 
@@ -121,36 +85,20 @@ impl Rows {
     pub fn bar_middle(&self, i: usize) -> f64 {
         let (top, bottom) = self.bar_part(i);
         // Narrow bars stand nearer their own label than the next one.
-        if self.narrow {
-            (top + 0.375 * (bottom - top)).round()
-        } else {
-            (top + bottom) / 2.0
-        }
+        if self.narrow { (top + 0.375 * (bottom - top)).round() } else { (top + bottom) / 2.0 }
     }
 
     /// The middle of the first line of a row's label.
     pub fn label_middle(&self, i: usize) -> f64 {
         let row = self.places[i];
-        let top = if self.narrow {
-            row.y
-        } else {
-            row.y + (row.height - self.text_height(i)) / 2.0
-        };
+        let top = if self.narrow { row.y } else { row.y + (row.height - self.text_height(i)) / 2.0 };
         top + LEADING / 2.0
     }
 
     /// A sheet with title and labels.
-    pub fn sheet<DB: DrawingBackend>(
-        &self,
-        backend: Fine<DB>,
-        theme: Theme,
-    ) -> Result<Sheet<DB>, Refused> {
+    pub fn sheet<DB: DrawingBackend>(&self, backend: Fine<DB>, theme: Theme) -> Result<Sheet<DB>, Refused> {
         let sheet = Sheet::new(backend, theme)?;
-        let set = Type {
-            size: TITLE,
-            bold: true,
-            colour: theme.text(),
-        };
+        let set = Type { size: TITLE, bold: true, colour: theme.text() };
         for (i, line) in self.title.iter().enumerate() {
             sheet.text(line, (MARGIN, 12.0 + 18.0 * i as f64), Side::Right, set)?;
         }
@@ -164,13 +112,7 @@ impl Rows {
     }
 
     /// An upright line through all bars; it leaves out labels that stand above.
-    pub fn upright<DB: DrawingBackend>(
-        &self,
-        sheet: &Sheet<DB>,
-        x: f64,
-        stroke: f64,
-        colour: Colour,
-    ) -> Result<(), Refused> {
+    pub fn upright<DB: DrawingBackend>(&self, sheet: &Sheet<DB>, x: f64, stroke: f64, colour: Colour) -> Result<(), Refused> {
         for i in 0..self.places.len() {
             let (top, bottom) = self.bar_part(i);
             sheet.upright(x, top, bottom, stroke, colour)?;

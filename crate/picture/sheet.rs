@@ -5,8 +5,7 @@ use crate::refused::Refused;
 use crate::text_width::printable;
 use plotters::coord::Shift;
 use plotters::prelude::{
-    Circle, DrawingArea, DrawingBackend, FontFamily, FontStyle, IntoDrawingArea, PathElement,
-    Polygon, RGBColor, Rectangle, ShapeStyle,
+    Circle, DrawingArea, DrawingBackend, FontFamily, FontStyle, IntoDrawingArea, PathElement, Polygon, RGBColor, Rectangle, ShapeStyle,
 };
 use plotters::style::text_anchor::{HPos, Pos, VPos};
 use plotters::style::{Color, FontDesc, TextStyle};
@@ -54,20 +53,12 @@ pub(crate) struct Type {
 
 /// Label and value text.
 pub(crate) fn plain(theme: Theme) -> Type {
-    Type {
-        size: LABEL,
-        bold: false,
-        colour: theme.text(),
-    }
+    Type { size: LABEL, bold: false, colour: theme.text() }
 }
 
 /// Small quiet text.
 pub(crate) fn small(theme: Theme) -> Type {
-    Type {
-        size: SMALL,
-        bold: false,
-        colour: theme.quiet(),
-    }
+    Type { size: SMALL, bold: false, colour: theme.quiet() }
 }
 
 /// The sheet.
@@ -86,11 +77,7 @@ fn point((x, y): (f64, f64)) -> (i32, i32) {
 
 fn style(colour: Colour, stroke: f64, filled: bool) -> ShapeStyle {
     let color = RGBColor(colour.0, colour.1, colour.2).to_rgba();
-    ShapeStyle {
-        color,
-        filled,
-        stroke_width: unit(stroke).unsigned_abs(),
-    }
+    ShapeStyle { color, filled, stroke_width: unit(stroke).unsigned_abs() }
 }
 
 fn words(e: impl std::fmt::Display) -> Refused {
@@ -113,96 +100,47 @@ impl<DB: DrawingBackend> Sheet<DB> {
 
     /// A filled box; nothing where it has no extent.
     pub fn filled(&self, at: Place, colour: Colour) -> Result<(), Refused> {
-        let (a, b) = (
-            point((at.x, at.y)),
-            point((at.x + at.width, at.y + at.height)),
-        );
+        let (a, b) = (point((at.x, at.y)), point((at.x + at.width, at.y + at.height)));
         if a.0 >= b.0 || a.1 >= b.1 {
             return Ok(());
         }
-        self.area
-            .draw(&Rectangle::new([a, b], style(colour, 1.0, true)))
-            .map_err(words)
+        self.area.draw(&Rectangle::new([a, b], style(colour, 1.0, true))).map_err(words)
     }
 
     /// An upright rule on whole px, so that it is sharp.
-    pub fn upright(
-        &self,
-        x: f64,
-        top: f64,
-        bottom: f64,
-        stroke: f64,
-        colour: Colour,
-    ) -> Result<(), Refused> {
+    pub fn upright(&self, x: f64, top: f64, bottom: f64, stroke: f64, colour: Colour) -> Result<(), Refused> {
         let x = (x - stroke / 2.0).round();
-        self.filled(
-            Place {
-                x,
-                y: top,
-                width: stroke,
-                height: bottom - top,
-            },
-            colour,
-        )
+        self.filled(Place { x, y: top, width: stroke, height: bottom - top }, colour)
     }
 
     /// A level rule on whole px.
-    pub fn level(
-        &self,
-        y: f64,
-        left: f64,
-        right: f64,
-        stroke: f64,
-        colour: Colour,
-    ) -> Result<(), Refused> {
+    pub fn level(&self, y: f64, left: f64, right: f64, stroke: f64, colour: Colour) -> Result<(), Refused> {
         let y = (y - stroke / 2.0).round();
-        self.filled(
-            Place {
-                x: left,
-                y,
-                width: right - left,
-                height: stroke,
-            },
-            colour,
-        )
+        self.filled(Place { x: left, y, width: right - left, height: stroke }, colour)
     }
 
     /// A line through points.
     pub fn line(&self, points: &[(f64, f64)], stroke: f64, colour: Colour) -> Result<(), Refused> {
         let path: Vec<_> = points.iter().map(|p| point(*p)).collect();
-        self.area
-            .draw(&PathElement::new(path, style(colour, stroke, false)))
-            .map_err(words)
+        self.area.draw(&PathElement::new(path, style(colour, stroke, false))).map_err(words)
     }
 
     /// A filled shape.
     pub fn polygon(&self, points: &[(f64, f64)], colour: Colour) -> Result<(), Refused> {
         let path: Vec<_> = points.iter().map(|p| point(*p)).collect();
-        self.area
-            .draw(&Polygon::new(path, style(colour, 1.0, true)))
-            .map_err(words)
+        self.area.draw(&Polygon::new(path, style(colour, 1.0, true))).map_err(words)
     }
 
     /// A filled disc.
     pub fn disc(&self, centre: (f64, f64), radius: f64, colour: Colour) -> Result<(), Refused> {
         let size = unit(radius).unsigned_abs();
-        self.area
-            .draw(&Circle::new(point(centre), size, style(colour, 1.0, true)))
-            .map_err(words)
+        self.area.draw(&Circle::new(point(centre), size, style(colour, 1.0, true))).map_err(words)
     }
 
     /// A text, vertically centred on its point.
     pub fn text(&self, text: &str, at: (f64, f64), side: Side, set: Type) -> Result<(), Refused> {
-        let weight = if set.bold {
-            FontStyle::Bold
-        } else {
-            FontStyle::Normal
-        };
-        let font = FontDesc::new(
-            FontFamily::SansSerif,
-            set.size * f64::from(UNITS_PER_PX),
-            weight,
-        );
+        let weight = if set.bold { FontStyle::Bold } else { FontStyle::Normal };
+        let font = FontDesc::new(FontFamily::SansSerif, set.size * f64::from(UNITS_PER_PX), weight);
         let side = match side {
             Side::Left => HPos::Right,
             Side::Middle => HPos::Center,
@@ -210,11 +148,7 @@ impl<DB: DrawingBackend> Sheet<DB> {
         };
         let Colour(r, g, b) = set.colour;
         let colour = RGBColor(r, g, b);
-        let style = TextStyle::from(font)
-            .color(&colour)
-            .pos(Pos::new(side, VPos::Center));
-        self.area
-            .draw_text(&printable(text), &style, point(at))
-            .map_err(words)
+        let style = TextStyle::from(font).color(&colour).pos(Pos::new(side, VPos::Center));
+        self.area.draw_text(&printable(text), &style, point(at)).map_err(words)
     }
 }

@@ -12,10 +12,7 @@ pub(crate) fn svg(
     draw: impl FnOnce(Fine<SVGBackend<'_>>) -> Result<(), Refused>,
 ) -> Result<String, Refused> {
     let mut drawn = String::new();
-    draw(Fine::svg(
-        SVGBackend::with_string(&mut drawn, units(size)),
-        size,
-    ))?;
+    draw(Fine::svg(SVGBackend::with_string(&mut drawn, units(size)), size))?;
     let body = drawn.split_once(">\n").map_or("", |(_, body)| body);
     let (width, height) = size;
     let (w, h) = units(size);
@@ -27,8 +24,5 @@ pub(crate) fn svg(
 }
 
 fn escaped(text: &str) -> String {
-    text.replace('&', "&amp;")
-        .replace('<', "&lt;")
-        .replace('>', "&gt;")
-        .replace('"', "&quot;")
+    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }

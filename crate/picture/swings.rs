@@ -77,17 +77,8 @@ fn turns(panel: &SwingsPanel, width_css: u32) -> (String, f64) {
 
 fn rows(panel: &SwingsPanel, width_css: u32) -> Rows {
     let aside = turns(panel, width_css).1 + 10.0;
-    let form = Form {
-        wide: 36.0,
-        bar: 26.0,
-        aside,
-    };
-    Rows::new(
-        &panel.title,
-        panel.rows.iter().map(|s| s.label.as_str()),
-        width_css,
-        form,
-    )
+    let form = Form { wide: 36.0, bar: 26.0, aside };
+    Rows::new(&panel.title, panel.rows.iter().map(|s| s.label.as_str()), width_css, form)
 }
 
 /// The height of the picture at a width, in CSS px.
@@ -105,16 +96,9 @@ pub fn swings_rows(panel: &SwingsPanel, width: u32) -> Vec<Place> {
 impl SwingsPanel {
     /// The numbers behind the picture.
     pub fn behind(&self) -> Behind {
-        let row = |s: &Swing| BehindRow {
-            label: s.label.clone(),
-            numbers: vec![s.low, s.high],
-        };
+        let row = |s: &Swing| BehindRow { label: s.label.clone(), numbers: vec![s.low, s.high] };
         let rows = self.rows.iter().map(row).collect();
-        Behind {
-            title: self.title.clone(),
-            unit: self.unit.clone(),
-            rows,
-        }
+        Behind { title: self.title.clone(), unit: self.unit.clone(), rows }
     }
 
     /// Smallest and largest number shown, once all can be placed.
@@ -132,11 +116,7 @@ impl SwingsPanel {
 }
 
 /// Draws the panel; the backend is as high as [`swings_height`] says, or higher.
-pub fn draw_swings<DB: DrawingBackend>(
-    backend: Fine<DB>,
-    panel: &SwingsPanel,
-    theme: Theme,
-) -> Result<(), Refused> {
+pub fn draw_swings<DB: DrawingBackend>(backend: Fine<DB>, panel: &SwingsPanel, theme: Theme) -> Result<(), Refused> {
     let extent = panel.extent()?;
     let (wide, _) = backend.size_css();
     roomy(backend.size_css(), swings_height(panel, wide))?;
@@ -144,31 +124,17 @@ pub fn draw_swings<DB: DrawingBackend>(
     let sheet = rows.sheet(backend, theme)?;
 
     let (turns, taken) = turns(panel, wide);
-    let beside = if rows.narrow || taken == 0.0 {
-        0.0
-    } else {
-        taken + 10.0
-    };
+    let beside = if rows.narrow || taken == 0.0 { 0.0 } else { taken + 10.0 };
     let left = rows.left + DOT;
     let axis = Axis::new(extent, left, rows.right - beside - DOT - left, rows.right);
     for (i, s) in panel.rows.iter().enumerate() {
         let (y, low, high) = (rows.bar_middle(i), axis.x(s.low), axis.x(s.high));
-        let at = Place {
-            x: low.min(high),
-            y: y - THICK / 2.0,
-            width: (high - low).abs(),
-            height: THICK,
-        };
+        let at = Place { x: low.min(high), y: y - THICK / 2.0, width: (high - low).abs(), height: THICK };
         sheet.filled(at, theme.rule())?;
         if s.crosses {
             let y = if rows.narrow { rows.label_middle(i) } else { y };
             diamond(&sheet, (rows.right - taken + 4.5, y), theme)?;
-            sheet.text(
-                &turns,
-                (rows.right - taken + MARK, y),
-                Side::Right,
-                plain(theme),
-            )?;
+            sheet.text(&turns, (rows.right - taken + MARK, y), Side::Right, plain(theme))?;
         }
     }
     rows.upright(&sheet, axis.x(panel.centre), 1.0, theme.quiet())?;
@@ -180,34 +146,17 @@ pub fn draw_swings<DB: DrawingBackend>(
     axis.draw(&sheet, rows.bottom, (&panel.unit, rows.right), theme)?;
     let y = rows.bottom + FOOT;
     sides(&sheet, panel, (axis.x(0.0), rows.right), y + 7.0, theme)?;
-    key(
-        &sheet,
-        &panel.key,
-        (rows.right - MARGIN, rows.narrow),
-        y + LINE + 9.0,
-        theme,
-    )?;
+    key(&sheet, &panel.key, (rows.right - MARGIN, rows.narrow), y + LINE + 9.0, theme)?;
     sheet.done()
 }
 
-fn open_dot<DB: DrawingBackend>(
-    sheet: &Sheet<DB>,
-    at: (f64, f64),
-    theme: Theme,
-) -> Result<(), Refused> {
+fn open_dot<DB: DrawingBackend>(sheet: &Sheet<DB>, at: (f64, f64), theme: Theme) -> Result<(), Refused> {
     sheet.disc(at, DOT, theme.text())?;
     sheet.disc(at, DOT - 1.5, theme.ground())
 }
 
-fn diamond<DB: DrawingBackend>(
-    sheet: &Sheet<DB>,
-    (x, y): (f64, f64),
-    theme: Theme,
-) -> Result<(), Refused> {
-    sheet.polygon(
-        &[(x - 4.5, y), (x, y - 4.5), (x + 4.5, y), (x, y + 4.5)],
-        theme.text(),
-    )
+fn diamond<DB: DrawingBackend>(sheet: &Sheet<DB>, (x, y): (f64, f64), theme: Theme) -> Result<(), Refused> {
+    sheet.polygon(&[(x - 4.5, y), (x, y - 4.5), (x + 4.5, y), (x, y + 4.5)], theme.text())
 }
 
 /// What each side of zero means, each on its side as far as there is room.
@@ -220,41 +169,19 @@ fn sides<DB: DrawingBackend>(
 ) -> Result<(), Refused> {
     const APART: f64 = 16.0;
     let half = (right - MARGIN - APART) / 2.0;
-    let less = fitted(
-        &format!("\u{2190} {}", panel.less_label),
-        SMALL,
-        false,
-        half,
-    );
-    let more = fitted(
-        &format!("{} \u{2192}", panel.more_label),
-        SMALL,
-        false,
-        half,
-    );
+    let less = fitted(&format!("\u{2190} {}", panel.less_label), SMALL, false, half);
+    let more = fitted(&format!("{} \u{2192}", panel.more_label), SMALL, false, half);
     let (less_width, more_width) = (width(&less, SMALL, false), width(&more, SMALL, false));
     // The gap sits at zero, pushed inwards where a text would leave the sheet.
-    let gap = zero.clamp(
-        MARGIN + less_width + APART / 2.0,
-        right - more_width - APART / 2.0,
-    );
+    let gap = zero.clamp(MARGIN + less_width + APART / 2.0, right - more_width - APART / 2.0);
     sheet.text(&less, (gap - APART / 2.0, y), Side::Left, small(theme))?;
     sheet.text(&more, (gap + APART / 2.0, y), Side::Right, small(theme))
 }
 
 /// The key: in one line, or the dots in one line and the thin line in the next.
-fn key<DB: DrawingBackend>(
-    sheet: &Sheet<DB>,
-    words: &SwingsKey,
-    (room, slim): (f64, bool),
-    y: f64,
-    theme: Theme,
-) -> Result<(), Refused> {
+fn key<DB: DrawingBackend>(sheet: &Sheet<DB>, words: &SwingsKey, (room, slim): (f64, bool), y: f64, theme: Theme) -> Result<(), Refused> {
     let (cell, mut x, mut y) = (if slim { room / 2.0 } else { room / 3.0 }, MARGIN, y);
-    for (i, word) in [&words.low, &words.high, &words.centre]
-        .into_iter()
-        .enumerate()
-    {
+    for (i, word) in [&words.low, &words.high, &words.centre].into_iter().enumerate() {
         if word.is_empty() {
             continue;
         }
@@ -274,12 +201,6 @@ fn key<DB: DrawingBackend>(
 }
 
 /// The panel as SVG text.
-pub fn swings_svg(
-    panel: &SwingsPanel,
-    size_css: (u32, u32),
-    theme: Theme,
-) -> Result<String, Refused> {
-    svg(&panel.title, size_css, |backend| {
-        draw_swings(backend, panel, theme)
-    })
+pub fn swings_svg(panel: &SwingsPanel, size_css: (u32, u32), theme: Theme) -> Result<String, Refused> {
+    svg(&panel.title, size_css, |backend| draw_swings(backend, panel, theme))
 }

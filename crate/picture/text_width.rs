@@ -3,11 +3,10 @@
 
 /// Widths of ` ` to `~` in thousandths of the letter size.
 const ASCII: [u16; 95] = [
-    318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636,
-    636, 636, 636, 636, 636, 636, 636, 337, 337, 838, 838, 838, 556, 1015, 684, 686, 722, 770, 667,
-    611, 778, 752, 295, 500, 667, 557, 863, 748, 787, 667, 787, 722, 667, 611, 732, 684, 989, 685,
-    667, 685, 390, 337, 390, 838, 556, 500, 613, 635, 550, 635, 615, 352, 635, 634, 278, 278, 579,
-    278, 974, 634, 612, 635, 635, 411, 521, 392, 634, 592, 818, 592, 592, 525, 636, 337, 636, 838,
+    318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636, 636, 636, 636, 636, 636, 636, 636, 337,
+    337, 838, 838, 838, 556, 1015, 684, 686, 722, 770, 667, 611, 778, 752, 295, 500, 667, 557, 863, 748, 787, 667, 787, 722, 667, 611, 732,
+    684, 989, 685, 667, 685, 390, 337, 390, 838, 556, 500, 613, 635, 550, 635, 615, 352, 635, 634, 278, 278, 579, 278, 974, 634, 612, 635,
+    635, 411, 521, 392, 634, 592, 818, 592, 592, 525, 636, 337, 636, 838,
 ];
 
 /// Bold text is about this much wider.
@@ -41,9 +40,7 @@ pub(crate) fn width(text: &str, size: f64, bold: bool) -> f64 {
 /// each becomes a space.
 pub(crate) fn printable(text: &str) -> String {
     let held = |c: char| !c.is_control() && !matches!(c, '\u{FFFE}' | '\u{FFFF}');
-    text.chars()
-        .map(|c| if held(c) { c } else { ' ' })
-        .collect()
+    text.chars().map(|c| if held(c) { c } else { ' ' }).collect()
 }
 
 /// The text, cut with `…` where it is wider than the room.
@@ -95,12 +92,7 @@ mod tests {
 
     #[test]
     fn cut_text_fits_and_says_so() {
-        let cut = fitted(
-            "direct-applied sheeting, cut and weeded",
-            13.0,
-            false,
-            120.0,
-        );
+        let cut = fitted("direct-applied sheeting, cut and weeded", 13.0, false, 120.0);
         assert!(cut.starts_with("direct-app") && cut.ends_with('…'), "{cut}");
         assert!(width(&cut, 13.0, false) <= 120.0);
         assert_eq!(fitted("film", 13.0, false, 120.0), "film");
@@ -108,13 +100,7 @@ mod tests {
 
     #[test]
     fn lines_break_at_spaces_and_stop() {
-        let two = lines(
-            "screen printing, ultraviolet ink, short run",
-            13.0,
-            false,
-            150.0,
-            2,
-        );
+        let two = lines("screen printing, ultraviolet ink, short run", 13.0, false, 150.0, 2);
         assert_eq!(two.len(), 2);
         assert_eq!(two[0], "screen printing,");
         assert!(two[1].ends_with('…'), "{two:?}");

@@ -35,15 +35,8 @@ pub(crate) fn scale(low: f64, high: f64, most: i64) -> Scale {
     let (low, high) = (low.min(0.0), high.max(0.0));
     let span = high - low;
     if span < SMALLEST {
-        let ticks = vec![Tick {
-            value: 0.0,
-            text: "0".to_owned(),
-        }];
-        return Scale {
-            low: 0.0,
-            high: 1.0,
-            ticks,
-        };
+        let ticks = vec![Tick { value: 0.0, text: "0".to_owned() }];
+        return Scale { low: 0.0, high: 1.0, ticks };
     }
     // Start below any step that could do, then go up 1, 2, 5, 10 ...
     let mut power = exponent(span) - 2;
@@ -54,19 +47,12 @@ pub(crate) fn scale(low: f64, high: f64, most: i64) -> Scale {
             let (from, to) = ((low / half).floor() as i64, (high / half).ceil() as i64);
             let inside = (-(-from).div_euclid(2), to.div_euclid(2));
             let around = (from.div_euclid(2), -(-to).div_euclid(2));
-            let ends = if inside.1 - inside.0 >= 2 {
-                (from, to)
-            } else {
-                (2 * around.0, 2 * around.1)
-            };
+            let ends = if inside.1 - inside.0 >= 2 { (from, to) } else { (2 * around.0, 2 * around.1) };
             let (first, last) = (-(-ends.0).div_euclid(2), ends.1.div_euclid(2));
             if last - first <= most {
                 let longest = first.abs().max(last.abs()) * digit;
                 let plain = power >= -6 && number(longest, power) < 1e9;
-                let tick = |k| Tick {
-                    value: number(k * digit, power),
-                    text: text(k * digit, power, plain),
-                };
+                let tick = |k| Tick { value: number(k * digit, power), text: text(k * digit, power, plain) };
                 return Scale {
                     low: number(ends.0 * 5 * digit, power - 1),
                     high: number(ends.1 * 5 * digit, power - 1),
@@ -81,11 +67,7 @@ pub(crate) fn scale(low: f64, high: f64, most: i64) -> Scale {
 /// The power of ten of the first digit of a positive number.
 fn exponent(x: f64) -> i32 {
     let written = format!("{x:e}");
-    written
-        .rsplit('e')
-        .next()
-        .and_then(|e| e.parse().ok())
-        .unwrap_or(0)
+    written.rsplit('e').next().and_then(|e| e.parse().ok()).unwrap_or(0)
 }
 
 /// `digits * 10^power`, the nearest float.
@@ -147,10 +129,7 @@ fn with_power(figures: &str, power: i32) -> String {
             '1' => '\u{B9}',
             '2' => '\u{B2}',
             '3' => '\u{B3}',
-            c => c
-                .to_digit(10)
-                .and_then(|d| char::from_u32(0x2070 + d))
-                .unwrap_or(c),
+            c => c.to_digit(10).and_then(|d| char::from_u32(0x2070 + d)).unwrap_or(c),
         })
         .collect();
     format!("{first}{point}{rest}\u{B7}10{raised}")
@@ -161,11 +140,7 @@ mod tests {
     use super::*;
 
     fn texts(low: f64, high: f64) -> Vec<String> {
-        scale(low, high, 4)
-            .ticks
-            .into_iter()
-            .map(|t| t.text)
-            .collect()
+        scale(low, high, 4).ticks.into_iter().map(|t| t.text).collect()
     }
 
     #[test]
@@ -176,15 +151,9 @@ mod tests {
         assert_eq!(texts(0.0, 11.0), ["0", "5", "10"]);
         assert_eq!(texts(0.0, 0.3), ["0", "0.1", "0.2", "0.3"]);
         assert_eq!(texts(0.0, 0.007), ["0", "0.002", "0.004", "0.006"]);
-        assert_eq!(
-            texts(0.0, 2_700.0),
-            ["0", "1\u{202F}000", "2\u{202F}000", "3\u{202F}000"]
-        );
+        assert_eq!(texts(0.0, 2_700.0), ["0", "1\u{202F}000", "2\u{202F}000", "3\u{202F}000"]);
         assert_eq!(texts(-3.0, 12.0), ["\u{2212}5", "0", "5", "10"]);
-        assert_eq!(
-            texts(-2.0, -1.0),
-            ["\u{2212}2", "\u{2212}1.5", "\u{2212}1", "\u{2212}0.5", "0"]
-        );
+        assert_eq!(texts(-2.0, -1.0), ["\u{2212}2", "\u{2212}1.5", "\u{2212}1", "\u{2212}0.5", "0"]);
     }
 
     #[test]
@@ -199,12 +168,7 @@ mod tests {
     #[test]
     fn long_numbers_get_a_power_of_ten_all_along_the_axis() {
         assert_eq!(texts(0.0, 5e8)[1], "200\u{202F}000\u{202F}000");
-        let powers = [
-            "0",
-            "5\u{B7}10\u{2078}",
-            "1\u{B7}10\u{2079}",
-            "1.5\u{B7}10\u{2079}",
-        ];
+        let powers = ["0", "5\u{B7}10\u{2078}", "1\u{B7}10\u{2079}", "1.5\u{B7}10\u{2079}"];
         assert_eq!(texts(0.0, 1.6e9), powers);
         assert_eq!(text(25, 11, false), "2.5\u{B7}10\u{B9}\u{B2}");
         assert_eq!(text(-2, -7, false), "\u{2212}2\u{B7}10\u{207B}\u{2077}");
@@ -225,9 +189,7 @@ mod tests {
     fn always_three_to_five_ticks_that_hold_the_data() {
         let mut state = 7_u64;
         let mut next = || {
-            state = state
-                .wrapping_mul(6_364_136_223_846_793_005)
-                .wrapping_add(1_442_695_040_888_963_407);
+            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
             (state >> 11) as f64 / 9_007_199_254_740_992.0
         };
         for turn in 0..8_000 {
@@ -235,22 +197,12 @@ mod tests {
             let high = next() * unit;
             let low = if turn % 2 == 0 { 0.0 } else { -next() * unit };
             let s = scale(low, high, 4);
-            assert!(
-                (3..=5).contains(&s.ticks.len()),
-                "{low} {high}: {:?}",
-                s.ticks
-            );
+            assert!((3..=5).contains(&s.ticks.len()), "{low} {high}: {:?}", s.ticks);
             assert!(s.low <= low && s.high >= high, "{low} {high}: {s:?}");
-            assert!(
-                s.ticks.iter().any(|t| t.value == 0.0 && t.text == "0"),
-                "{s:?}"
-            );
+            assert!(s.ticks.iter().any(|t| t.value == 0.0 && t.text == "0"), "{s:?}");
             let step = s.ticks[1].value - s.ticks[0].value;
             for pair in s.ticks.windows(2) {
-                assert!(
-                    ((pair[1].value - pair[0].value) / step - 1.0).abs() < 1e-9,
-                    "{s:?}"
-                );
+                assert!(((pair[1].value - pair[0].value) / step - 1.0).abs() < 1e-9, "{s:?}");
             }
         }
     }

@@ -117,12 +117,21 @@ pub fn explain(tables: &Tables, model: &Model, indicator: Indicator, per: Per) -
     let divided = match per {
         Per::Order => format!("{} {unit} for the whole order", number(whole)),
         Per::M2 => format!("{} {unit} for the whole order \u{f7} {} m2 of face", number(whole), number(model.m2.base())),
-        Per::M2Year => format!("{} {unit} for the whole order and its visits \u{f7} {} m2 of face \u{f7} {} years in service", number(whole), number(model.m2.base()), number(model.life)),
+        Per::M2Year => format!(
+            "{} {unit} for the whole order and its visits \u{f7} {} m2 of face \u{f7} {} years in service",
+            number(whole),
+            number(model.m2.base()),
+            number(model.life)
+        ),
     };
     let mut stages = Vec::new();
     for (stage, name, module) in Stage::ALL {
-        let mut parts: Vec<(&Contribution, f64)> =
-            model.parts(indicator, per).filter(|part| part.stage == stage).map(|part| (part, model.value_of(part, Per::Order))).filter(|(_, value)| *value != 0.0).collect();
+        let mut parts: Vec<(&Contribution, f64)> = model
+            .parts(indicator, per)
+            .filter(|part| part.stage == stage)
+            .map(|part| (part, model.value_of(part, Per::Order)))
+            .filter(|(_, value)| *value != 0.0)
+            .collect();
         if parts.is_empty() {
             continue;
         }
@@ -137,15 +146,19 @@ pub fn explain(tables: &Tables, model: &Model, indicator: Indicator, per: Per) -
     let used = model.inputs(indicator, per);
     let shown = used.iter().filter(|id| is_shown(model, indicator, per, **id));
     let inputs = shown.map(|id| input(tables, model.book.input(*id))).collect();
-    Explained { alternative: model.alternative.id.clone(), indicator: indicator.label(), total: format!("{} {unit} {}", number(total), per.words()), divided, stages, inputs }
+    Explained {
+        alternative: model.alternative.id.clone(),
+        indicator: indicator.label(),
+        total: format!("{} {unit} {}", number(total), per.words()),
+        divided,
+        stages,
+        inputs,
+    }
 }
 
 /// Whether an input stands in a product that is not zero.
 fn is_shown(model: &Model, indicator: Indicator, per: Per, id: InputId) -> bool {
-    model
-        .parts(indicator, per)
-        .filter(|part| part.amount.holds(id) || part.factor.holds(id))
-        .any(|part| model.value_of(part, per) != 0.0)
+    model.parts(indicator, per).filter(|part| part.amount.holds(id) || part.factor.holds(id)).any(|part| model.value_of(part, per) != 0.0)
 }
 
 fn flow(model: &Model, part: &Contribution, value: f64) -> FlowOf {
@@ -156,7 +169,15 @@ fn flow(model: &Model, part: &Contribution, value: f64) -> FlowOf {
     let (factors, factor_common) = if is_one { (Vec::new(), Vec::new()) } else { terms(model, &part.factor, part.factor_unit) };
     FlowOf {
         label: part.label.clone(),
-        product: format!("{} {} \u{d7} {} {} = {} {}", number(amount), part.amount_unit, number(factor), part.factor_unit, number(value), part.indicator.unit()),
+        product: format!(
+            "{} {} \u{d7} {} {} = {} {}",
+            number(amount),
+            part.amount_unit,
+            number(factor),
+            part.factor_unit,
+            number(value),
+            part.indicator.unit()
+        ),
         amount: amounts,
         amount_common,
         factor: factors,
@@ -173,7 +194,11 @@ fn terms(model: &Model, terms: &Terms, unit: &str) -> (Vec<TermOf>, Vec<Piece>) 
         _ => Vec::new(),
     };
     let own = |term: &Term| Term { inputs: term.inputs.iter().copied().filter(|one| !shared.contains(one)).collect(), ..term.clone() };
-    let list = shown.iter().map(|term| TermOf { pieces: pieces(model, &own(term)), value: format!("{} {unit}", number(value(term))), share: value(term).abs() });
+    let list = shown.iter().map(|term| TermOf {
+        pieces: pieces(model, &own(term)),
+        value: format!("{} {unit}", number(value(term))),
+        share: value(term).abs(),
+    });
     let common = pieces(model, &Term { coefficient: 1.0, measure: None, inputs: shared.clone() });
     (list.collect(), if shared.is_empty() { Vec::new() } else { common })
 }
@@ -183,7 +208,11 @@ fn pieces(model: &Model, term: &Term) -> Vec<Piece> {
     if let Some(symbol) = term.measure {
         let stock = if symbol.stock { ", for stock" } else { "" };
         let count = model.activity.count(symbol);
-        pieces.push(Piece { text: format!("{} {} {}{stock}", number(count), symbol.unit, symbol.name).replace("  ", " "), input: None, item: None });
+        pieces.push(Piece {
+            text: format!("{} {} {}{stock}", number(count), symbol.unit, symbol.name).replace("  ", " "),
+            input: None,
+            item: None,
+        });
     }
     for (id, form) in &term.inputs {
         let row = model.book.input(*id);
@@ -236,12 +265,24 @@ pub fn input(tables: &Tables, input: &Input) -> InputOf {
             "practice" => "common practice, no source".to_owned(),
             "memory" => "from memory".to_owned(),
             "judgement" => "judgement, no source".to_owned(),
-            _ => [source.publisher.as_str(), source.title.as_str()].into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(": "),
+            _ => [source.publisher.as_str(), source.title.as_str()]
+                .into_iter()
+                .filter(|text| !text.is_empty())
+                .collect::<Vec<_>>()
+                .join(": "),
         },
         (_, None) => input.source.clone(),
     };
-    let year = tables.sources.get(&input.source).filter(|_| input.year.is_empty()).map_or_else(|| input.year.clone(), |source| source.year.clone());
-    let range = if input.low == input.high { String::new() } else { format!("{} to {}", with_unit(input.low, input).split(' ').next().unwrap_or_default(), with_unit(input.high, input)) };
+    let year = tables
+        .sources
+        .get(&input.source)
+        .filter(|_| input.year.is_empty())
+        .map_or_else(|| input.year.clone(), |source| source.year.clone());
+    let range = if input.low == input.high {
+        String::new()
+    } else {
+        format!("{} to {}", with_unit(input.low, input).split(' ').next().unwrap_or_default(), with_unit(input.high, input))
+    };
     InputOf {
         id: input.id.clone(),
         item: input.item.clone(),
@@ -299,7 +340,8 @@ impl Explained {
         for input in &self.inputs {
             let range = if input.range.is_empty() { input.spread.to_owned() } else { format!("{}, {}", input.range, input.spread) };
             out.push_str(&format!("  [{}] {}: {} ({range})\n", input.id, input.item, input.value));
-            let place = [input.place.as_str(), input.year.as_str()].into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(", ");
+            let place =
+                [input.place.as_str(), input.year.as_str()].into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(", ");
             let place = if place.is_empty() { String::new() } else { format!("; {place}") };
             let note = if input.note.is_empty() { String::new() } else { format!("; {}", input.note) };
             out.push_str(&format!("      grade {}, {}: {}{place}{note}\n", input.grade, input.grade_words, input.source));
@@ -322,7 +364,11 @@ fn sum_text(out: &mut String, name: &str, terms: &[TermOf], common: &[Piece]) {
     }
     if !small.is_empty() {
         let share = small.iter().fold(0.0, |sum, term| sum + term.share) / whole * 100.0;
-        out.push_str(&format!("           + {}, together {} % of it\n", crate::words::count(small.len() as u64, "smaller product"), number(share)));
+        out.push_str(&format!(
+            "           + {}, together {} % of it\n",
+            crate::words::count(small.len() as u64, "smaller product"),
+            number(share)
+        ));
     }
     if !common.is_empty() {
         out.push_str(&format!("           all of it \u{d7} {}\n", written(common)));

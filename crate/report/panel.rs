@@ -50,7 +50,11 @@ pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator,
         less_label: format!("{} loads less", second.alternative.id),
         more_label: format!("{} loads more", second.alternative.id),
         turns_label: label("turns").to_owned(),
-        key: SwingsKey { low: label("moves-low").to_owned(), high: label("moves-high").to_owned(), centre: label("moves-centre").to_owned() },
+        key: SwingsKey {
+            low: label("moves-low").to_owned(),
+            high: label("moves-high").to_owned(),
+            centre: label("moves-centre").to_owned(),
+        },
         rows: rows.collect(),
     }
 }

@@ -59,7 +59,9 @@ pub fn comparison(comparison: &Comparison, bold: bool) -> String {
 
 /// The table: a row per indicator, a column per alternative, then what stands beside.
 fn table(comparison: &Comparison) -> String {
-    let mut rows: Vec<Vec<String>> = vec![["".to_owned(), "".to_owned()].into_iter().chain(comparison.models.iter().map(|model| model.alternative.id.clone())).collect()];
+    let mut rows: Vec<Vec<String>> = vec![
+        ["".to_owned(), "".to_owned()].into_iter().chain(comparison.models.iter().map(|model| model.alternative.id.clone())).collect(),
+    ];
     for indicator in Indicator::ALL {
         let values = comparison.models.iter().map(|model| words::number(model.load(indicator, comparison.per).value));
         rows.push([indicator.label().to_owned(), indicator.unit().to_owned()].into_iter().chain(values).collect());

@@ -117,14 +117,24 @@ struct MoveOf {
 pub fn beside(comparison: &Comparison) -> Vec<Beside> {
     let per = comparison.per;
     let flows = |model: &Model, wanted: fn(&What) -> bool| {
-        let sum = model.flows.iter().filter(|flow| !flow.blank && Model::counts(flow.stage, per) && wanted(&flow.what)).fold(0.0, |sum, flow| sum + flow.what.terms().value(&model.activity, model.values()));
+        let sum = model
+            .flows
+            .iter()
+            .filter(|flow| !flow.blank && Model::counts(flow.stage, per) && wanted(&flow.what))
+            .fold(0.0, |sum, flow| sum + flow.what.terms().value(&model.activity, model.values()));
         sum / model.divisor(per)
     };
     let parts = |model: &Model, stage: Option<Stage>, unit: &str| {
-        let wanted = model.parts(Indicator::Co2e, per).filter(|part| stage.is_none_or(|stage| part.stage == stage) && (unit.is_empty() || part.factor_unit == unit));
+        let wanted = model
+            .parts(Indicator::Co2e, per)
+            .filter(|part| stage.is_none_or(|stage| part.stage == stage) && (unit.is_empty() || part.factor_unit == unit));
         wanted.fold(0.0, |sum, part| sum + model.value_of(part, per))
     };
-    let row = |id: &str, unit: &'static str, value: &dyn Fn(&Model) -> f64| Beside { label: label(id), unit, texts: comparison.models.iter().map(|model| words::number(value(model))).collect() };
+    let row = |id: &str, unit: &'static str, value: &dyn Fn(&Model) -> f64| Beside {
+        label: label(id),
+        unit,
+        texts: comparison.models.iter().map(|model| words::number(value(model))).collect(),
+    };
     vec![
         row("site-electricity", "kWh", &|model| flows(model, |what| matches!(what, What::Electricity(_)))),
         row("site-heat", "MJ", &|model| flows(model, |what| matches!(what, What::Heat(_)))),

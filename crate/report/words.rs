@@ -22,7 +22,8 @@ Before changing ventilation, solvents, ovens or lamps: exposure limits, fire cod
 Nothing here is a statement of conformity, certification or durability.";
 
 /// What kind of statement a comparison is.
-pub const STANDING: &str = "For internal decisions: generic data unless marked own, not verified by a third party, not a public comparative assertion.";
+pub const STANDING: &str =
+    "For internal decisions: generic data unless marked own, not verified by a third party, not a public comparative assertion.";
 
 /// A number as printed.
 pub fn number(value: f64) -> String {
@@ -101,7 +102,13 @@ pub fn conditions(comparison: &Comparison) -> String {
         _ => "partly made for stock: there set-ups are charged pro rata, a share never used",
     };
     let gwp = faceload_core::order::GwpSet::ALL.iter().find(|(_, set)| *set == order.gwp).map_or("", |(name, _)| name);
-    format!("{stock}; {} in service; electricity {}, heat {}, {} K\u{b7}d; GWP100 {gwp}", years(order.life), order.site.electricity, order.site.heat, number(order.site.degree_days))
+    format!(
+        "{stock}; {} in service; electricity {}, heat {}, {} K\u{b7}d; GWP100 {gwp}",
+        years(order.life),
+        order.site.electricity,
+        order.site.heat,
+        number(order.site.degree_days)
+    )
 }
 
 /// Years as they were given: `10 years`.
@@ -141,7 +148,8 @@ pub fn join(names: &[&str]) -> String {
 pub fn pair(comparison: &Comparison, a: usize, b: usize) -> String {
     let (first, second) = (&comparison.models[a].alternative.id, &comparison.models[b].alternative.id);
     let having = |verdict| {
-        let labels = Indicator::ALL.into_iter().filter(|indicator| comparison.difference(a, b, *indicator).verdict == verdict).map(Indicator::label);
+        let labels =
+            Indicator::ALL.into_iter().filter(|indicator| comparison.difference(a, b, *indicator).verdict == verdict).map(Indicator::label);
         labels.collect::<Vec<_>>()
     };
     let (less, more, same) = (having(Verdict::FirstLess), having(Verdict::SecondLess), having(Verdict::AboutTheSame));
@@ -153,11 +161,20 @@ pub fn pair(comparison: &Comparison, a: usize, b: usize) -> String {
         (true, true) => {}
     }
     if !same.is_empty() {
-        parts.push(format!("{} {} about the same{}", join(&same), if same.len() == 1 { "is" } else { "are" }, if parts.is_empty() { format!(" for {first} and {second}") } else { String::new() }));
+        parts.push(format!(
+            "{} {} about the same{}",
+            join(&same),
+            if same.len() == 1 { "is" } else { "are" },
+            if parts.is_empty() { format!(" for {first} and {second}") } else { String::new() }
+        ));
     }
     let sentence = parts.join("; ");
     let mut letters = sentence.chars();
-    let sentence = if less.is_empty() && more.is_empty() { letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default() } else { sentence };
+    let sentence = if less.is_empty() && more.is_empty() {
+        letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+    } else {
+        sentence
+    };
     format!("{sentence}.")
 }
 
@@ -177,7 +194,11 @@ pub fn difference(comparison: &Comparison, a: usize, b: usize, indicator: Indica
 
 /// A share more, in words a reader can check: per cent up to a doubling, then times as much.
 fn percent_more(share: f64) -> String {
-    if share < 1.0 { format!("{} % more", write_number(share * 100.0, 2)) } else { format!("{} times as much", write_number(1.0 + share, 2)) }
+    if share < 1.0 {
+        format!("{} % more", write_number(share * 100.0, 2))
+    } else {
+        format!("{} times as much", write_number(1.0 + share, 2))
+    }
 }
 
 /// What is left out of this comparison.
@@ -252,12 +273,20 @@ pub fn fault(fault: &CompareFault) -> Vec<String> {
     match fault {
         CompareFault::Order(faults) => faults.iter().map(ToString::to_string).collect(),
         CompareFault::Table(faults) => faults.iter().map(ToString::to_string).collect(),
-        CompareFault::Mass(gaps) => {
-            gaps.iter().map(|gap| format!("{}: mass does not close, {:e} of what is bought is lost; this is a fault of the program, please report it", gap.material, gap.share)).collect()
-        }
+        CompareFault::Mass(gaps) => gaps
+            .iter()
+            .map(|gap| {
+                format!(
+                    "{}: mass does not close, {:e} of what is bought is lost; this is a fault of the program, please report it",
+                    gap.material, gap.share
+                )
+            })
+            .collect(),
         CompareFault::NothingInCommon(all) => {
             let mut lines: Vec<String> = all.iter().map(dropped).collect();
-            lines.push("no line can be made by every alternative, so nothing is compared; take an alternative out, or change the lines".to_owned());
+            lines.push(
+                "no line can be made by every alternative, so nothing is compared; take an alternative out, or change the lines".to_owned(),
+            );
             lines
         }
     }

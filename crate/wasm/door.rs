@@ -7,7 +7,9 @@ use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::Tables;
 use faceload_core::load::{Indicator, Per};
 use faceload_core::order::{Boundary, Document, Order, demo};
-use faceload_picture::{Theme, draw_loads as paint_loads, draw_swings as paint_swings, Place, loads_height, loads_rows, swings_height, swings_rows};
+use faceload_picture::{
+    Place, Theme, draw_loads as paint_loads, draw_swings as paint_swings, loads_height, loads_rows, swings_height, swings_rows,
+};
 use faceload_report::{explain as explaining, labels, panel, result, view as viewing, words};
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value, json};
@@ -75,7 +77,10 @@ fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(S
     let per = choice(per, &Per::ALL, "functional unit")?;
     let boundary = choice(boundary, &Boundary::ALL, "boundary")?;
     let named = |faults: Vec<faceload_core::order::OrderFault>| {
-        faults.into_iter().map(|fault| Fault { words: fault.to_string(), field: fault.field, came: fault.came, wanted: fault.wanted, help: fault.help }).collect::<Vec<_>>()
+        faults
+            .into_iter()
+            .map(|fault| Fault { words: fault.to_string(), field: fault.field, came: fault.came, wanted: fault.wanted, help: fault.help })
+            .collect::<Vec<_>>()
     };
     let document = Document::json("the order", order).map_err(|fault| named(vec![fault]))?;
     let order = Order::read(document, tables).and_then(|order| order.moved_by_hand(moved.to_vec(), tables)).map_err(named)?;
@@ -143,7 +148,9 @@ fn theme(word: &str) -> Theme {
 /// Draws the loads of an indicator.
 pub fn draw_loads(on: web_sys::HtmlCanvasElement, id: &str, width: u32, word: &str) -> Result<u32, JsValue> {
     SHOWN.with_borrow(|shown| {
-        let (Some(shown), Some(indicator)) = (shown.as_ref(), Indicator::read(id)) else { return Err(JsValue::from_str("nothing is on the screen")) };
+        let (Some(shown), Some(indicator)) = (shown.as_ref(), Indicator::read(id)) else {
+            return Err(JsValue::from_str("nothing is on the screen"));
+        };
         let panel = panel::loads(&shown.comparison, indicator);
         let height = loads_height(&panel, width);
         paint_loads(canvas::fine(on, (width, height))?, &panel, theme(word)).map_err(|refused| JsValue::from_str(&refused.to_string()))?;
@@ -167,7 +174,12 @@ pub fn loads_places(id: &str, width: u32) -> String {
 /// Where the rows of the swings are.
 pub fn swings_places(width: u32) -> String {
     SHOWN.with_borrow(|shown| {
-        shown.as_ref().map_or_else(|| places(&[]), |shown| places(&swings_rows(&panel::swings(&shown.comparison, shown.pair.0, shown.pair.1, shown.indicator, &shown.swings), width)))
+        shown.as_ref().map_or_else(
+            || places(&[]),
+            |shown| {
+                places(&swings_rows(&panel::swings(&shown.comparison, shown.pair.0, shown.pair.1, shown.indicator, &shown.swings), width))
+            },
+        )
     })
 }
 

@@ -25,9 +25,12 @@ pub(super) fn cautions(model: &Model) -> Vec<Caution> {
         .flows
         .iter()
         .filter(|flow| flow.stage == Stage::Drying)
-        .filter_map(|flow| if let What::Evaporated(_, terms) = &flow.what { Some(terms.value(&model.activity, model.values())) } else { None })
+        .filter_map(
+            |flow| if let What::Evaporated(_, terms) = &flow.what { Some(terms.value(&model.activity, model.values())) } else { None },
+        )
         .sum();
-    let hours: Time = printing_time(&model.book, model.alternative.route == crate::order::RouteName::ScreenPrinting, model.alternative.ink).value(&model.activity, model.values());
+    let hours: Time = printing_time(&model.book, model.alternative.route == crate::order::RouteName::ScreenPrinting, model.alternative.ink)
+        .value(&model.activity, model.values());
     if hours.base() <= 0.0 || evaporated <= 0.0 {
         return Vec::new();
     }
@@ -37,6 +40,11 @@ pub(super) fn cautions(model: &Model) -> Vec<Caution> {
         .exhausts(&model.book, &model.alternative)
         .into_iter()
         .filter(|(_, flow): &(_, AirFlow)| air::is_below_floor(&model.book, *flow, per_hour))
-        .map(|(place, flow)| Caution { alternative: model.alternative.id.clone(), place, air: flow.base(), floor: air::least_air(&model.book, per_hour).base() })
+        .map(|(place, flow)| Caution {
+            alternative: model.alternative.id.clone(),
+            place,
+            air: flow.base(),
+            floor: air::least_air(&model.book, per_hour).base(),
+        })
         .collect()
 }

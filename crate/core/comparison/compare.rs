@@ -96,7 +96,17 @@ pub fn compare(tables: &Tables, order: &Order, per: Per, boundary: Boundary) -> 
         models.push(model);
     }
     let lines_compared = common.iter().map(|job| job.lines).sum();
-    Ok(Comparison { order: order.clone(), per, boundary, lines: order.lines.len(), lines_compared, jobs: common, models, dropped, cautions })
+    Ok(Comparison {
+        order: order.clone(),
+        per,
+        boundary,
+        lines: order.lines.len(),
+        lines_compared,
+        jobs: common,
+        models,
+        dropped,
+        cautions,
+    })
 }
 
 impl Comparison {

@@ -23,7 +23,8 @@ fn time(tables: &Tables, demo: &demo::Demo) -> f64 {
     let mut times: Vec<f64> = (0..RUNS)
         .map(|_| {
             let start = Instant::now();
-            let loads = comparison(tables, demo).map(|comparison| comparison.models.iter().map(|model| model.load(Indicator::Co2e, Per::M2).value).fold(0.0, f64::max));
+            let loads = comparison(tables, demo)
+                .map(|comparison| comparison.models.iter().map(|model| model.load(Indicator::Co2e, Per::M2).value).fold(0.0, f64::max));
             std::hint::black_box(loads);
             start.elapsed().as_secs_f64() * 1e6
         })
@@ -41,12 +42,18 @@ fn main() {
         let Some(comparison) = comparison(&tables, demo) else { continue };
         println!("{} ({}): {} us from text to loads, median of {RUNS}", demo.name, demo.title, write_number(time(&tables, demo), 3));
         for model in &comparison.models {
-            let loads = Indicator::ALL.map(|indicator| format!("{} {}", write_number(model.load(indicator, Per::M2).value, 3), indicator.unit()));
+            let loads =
+                Indicator::ALL.map(|indicator| format!("{} {}", write_number(model.load(indicator, Per::M2).value, 3), indicator.unit()));
             println!("  {:<11} {}", model.alternative.id, loads.join(", "));
         }
         let pair = (0, comparison.models.iter().position(|model| model.alternative.id == "digital").unwrap_or(1));
         for indicator in Indicator::ALL {
-            println!("  {} - {}, {}, the ten widest swings:", comparison.models[pair.1].alternative.id, comparison.models[pair.0].alternative.id, indicator.label());
+            println!(
+                "  {} - {}, {}, the ten widest swings:",
+                comparison.models[pair.1].alternative.id,
+                comparison.models[pair.0].alternative.id,
+                indicator.label()
+            );
             for swing in swings(&comparison, pair.0, pair.1, indicator).iter().take(10) {
                 let row = comparison.models[pair.0].book.input(swing.input);
                 let turns = if swing.turns() { ", turns it" } else { "" };

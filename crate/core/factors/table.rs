@@ -64,7 +64,14 @@ impl Row<'_> {
 
     fn refuse(&mut self, column: &str, wanted: &str, help: &str) {
         let came = self.text(column);
-        self.faults.push(TableFault { file: self.file, line: self.line, column: column.to_owned(), came, wanted: wanted.to_owned(), help: help.to_owned() });
+        self.faults.push(TableFault {
+            file: self.file,
+            line: self.line,
+            column: column.to_owned(),
+            came,
+            wanted: wanted.to_owned(),
+            help: help.to_owned(),
+        });
     }
 
     fn filled(&mut self, column: &str) -> String {
@@ -97,7 +104,8 @@ impl Row<'_> {
             UnitText::pure()
         });
         let spread = self.word("spread", Spread::read, "lognormal, triangular, uniform or fixed", Spread::Fixed);
-        let scope = if origin == Origin::Practice { self.word("scope", Scope::read, "shop, route or choice", Scope::Shop) } else { Scope::Shop };
+        let scope =
+            if origin == Origin::Practice { self.word("scope", Scope::read, "shop, route or choice", Scope::Shop) } else { Scope::Shop };
         let input = Input {
             id: self.filled("id"),
             item: self.filled("item"),
@@ -181,32 +189,67 @@ impl Tables {
         let mut faults = Vec::new();
         let mut tables = Self { inputs: Vec::new(), sources: BTreeMap::new(), signs: BTreeMap::new() };
         let mut order: Vec<(&'static str, u64, String)> = Vec::new();
-        rows(SOURCES, &texts.sources, &["key", "title", "publisher", "year", "kind", "seen", "licence", "attribution", "locator"], &mut faults, |mut row| {
-            let kind = row.word("kind", |text| KINDS.iter().any(|(kind, _)| *kind == text).then(|| text.to_owned()), "a kind of source", String::new());
-            let seen = row.word("seen", Seen::read, "document, excerpt, transcription or memory", Seen::Memory);
-            let source = Source {
-                key: row.filled("key"),
-                title: row.filled("title"),
-                publisher: row.text("publisher"),
-                year: row.text("year"),
-                kind,
-                seen,
-                licence: row.text("licence"),
-                attribution: row.text("attribution"),
-                locator: row.text("locator"),
-            };
-            tables.sources.insert(source.key.clone(), source);
-        });
+        rows(
+            SOURCES,
+            &texts.sources,
+            &["key", "title", "publisher", "year", "kind", "seen", "licence", "attribution", "locator"],
+            &mut faults,
+            |mut row| {
+                let kind = row.word(
+                    "kind",
+                    |text| KINDS.iter().any(|(kind, _)| *kind == text).then(|| text.to_owned()),
+                    "a kind of source",
+                    String::new(),
+                );
+                let seen = row.word("seen", Seen::read, "document, excerpt, transcription or memory", Seen::Memory);
+                let source = Source {
+                    key: row.filled("key"),
+                    title: row.filled("title"),
+                    publisher: row.text("publisher"),
+                    year: row.text("year"),
+                    kind,
+                    seen,
+                    licence: row.text("licence"),
+                    attribution: row.text("attribution"),
+                    locator: row.text("locator"),
+                };
+                tables.sources.insert(source.key.clone(), source);
+            },
+        );
         let practice = ["id", "item", "unit", "default", "low", "high", "spread", "scope", "source", "place", "grade", "note"];
         let mut inputs = Vec::new();
-        rows(PRACTICE, &texts.practice, &practice, &mut faults, |mut row| inputs.push((PRACTICE, row.line, row.input("default", Origin::Practice))));
+        rows(PRACTICE, &texts.practice, &practice, &mut faults, |mut row| {
+            inputs.push((PRACTICE, row.line, row.input("default", Origin::Practice)))
+        });
         let factors = [
-            "id", "item", "flow", "indicator", "gas", "value", "unit", "low", "high", "spread", "source", "place", "year", "region", "basis", "gwp", "boundary", "grade", "note",
+            "id",
+            "item",
+            "flow",
+            "indicator",
+            "gas",
+            "value",
+            "unit",
+            "low",
+            "high",
+            "spread",
+            "source",
+            "place",
+            "year",
+            "region",
+            "basis",
+            "gwp",
+            "boundary",
+            "grade",
+            "note",
         ];
-        rows(FACTORS, &texts.factors, &factors, &mut faults, |mut row| inputs.push((FACTORS, row.line, row.input("value", Origin::Factor))));
+        rows(FACTORS, &texts.factors, &factors, &mut faults, |mut row| {
+            inputs.push((FACTORS, row.line, row.input("value", Origin::Factor)))
+        });
         for (file, line, input) in inputs {
             order.push((file, line, input.source.clone()));
-            if input.grade < tables.sources.get(&input.source).map_or(Grade::D, Source::best_grade) && tables.sources.contains_key(&input.source) {
+            if input.grade < tables.sources.get(&input.source).map_or(Grade::D, Source::best_grade)
+                && tables.sources.contains_key(&input.source)
+            {
                 faults.push(TableFault {
                     file,
                     line,
@@ -218,40 +261,77 @@ impl Tables {
             }
             let place = tables.inputs.binary_search_by(|other| other.id.cmp(&input.id));
             match place {
-                Ok(_) => faults.push(TableFault { file, line, column: "id".to_owned(), came: input.id, wanted: "an id of its own".to_owned(), help: "rename one of the two".to_owned() }),
+                Ok(_) => faults.push(TableFault {
+                    file,
+                    line,
+                    column: "id".to_owned(),
+                    came: input.id,
+                    wanted: "an id of its own".to_owned(),
+                    help: "rename one of the two".to_owned(),
+                }),
                 Err(place) => tables.inputs.insert(place, Arc::new(input)),
             }
         }
-        rows(SIGNS, &texts.signs, &["code", "item", "shape", "height_over_width", "corner_over_width", "colours", "rim", "source", "place", "grade", "note"], &mut faults, |mut row| {
-            let sign = SignRow {
-                code: row.filled("code"),
-                item: row.filled("item"),
-                shape: row.word("shape", |text| SHAPES.contains(&text).then(|| text.to_owned()), "a shape of sign faces", String::new()),
-                height_over_width: row.number("height_over_width"),
-                corner_over_width: row.number("corner_over_width"),
-                colours: row.text("colours").split(';').filter_map(|part| part.trim().rsplit_once(' ')).filter_map(|(colour, share)| Some((colour.to_owned(), read_number(share).ok()?))).collect(),
-                rim: row.word("rim", |text| COLOURS.contains(&text).then(|| text.to_owned()), "a colour of sign faces", String::new()),
-                source: row.filled("source"),
-                place: row.filled("place"),
-                grade: row.word("grade", Grade::read, "A, B, C or D", Grade::D),
-            };
-            if sign.colours.iter().any(|(colour, _)| !COLOURS.contains(&colour.as_str())) {
-                row.refuse("colours", "colours of sign faces", "use the colours of an order");
-            }
-            if !(99.0..=101.0).contains(&sign.colours.iter().map(|(_, share)| share).sum::<f64>()) {
-                row.refuse("colours", "shares that sum to 100", "list every colour with its share, apart by `;`");
-            }
-            order.push((SIGNS, row.line, sign.source.clone()));
-            tables.signs.insert(sign.code.clone(), sign);
-        });
+        rows(
+            SIGNS,
+            &texts.signs,
+            &["code", "item", "shape", "height_over_width", "corner_over_width", "colours", "rim", "source", "place", "grade", "note"],
+            &mut faults,
+            |mut row| {
+                let sign = SignRow {
+                    code: row.filled("code"),
+                    item: row.filled("item"),
+                    shape: row.word(
+                        "shape",
+                        |text| SHAPES.contains(&text).then(|| text.to_owned()),
+                        "a shape of sign faces",
+                        String::new(),
+                    ),
+                    height_over_width: row.number("height_over_width"),
+                    corner_over_width: row.number("corner_over_width"),
+                    colours: row
+                        .text("colours")
+                        .split(';')
+                        .filter_map(|part| part.trim().rsplit_once(' '))
+                        .filter_map(|(colour, share)| Some((colour.to_owned(), read_number(share).ok()?)))
+                        .collect(),
+                    rim: row.word("rim", |text| COLOURS.contains(&text).then(|| text.to_owned()), "a colour of sign faces", String::new()),
+                    source: row.filled("source"),
+                    place: row.filled("place"),
+                    grade: row.word("grade", Grade::read, "A, B, C or D", Grade::D),
+                };
+                if sign.colours.iter().any(|(colour, _)| !COLOURS.contains(&colour.as_str())) {
+                    row.refuse("colours", "colours of sign faces", "use the colours of an order");
+                }
+                if !(99.0..=101.0).contains(&sign.colours.iter().map(|(_, share)| share).sum::<f64>()) {
+                    row.refuse("colours", "shares that sum to 100", "list every colour with its share, apart by `;`");
+                }
+                order.push((SIGNS, row.line, sign.source.clone()));
+                tables.signs.insert(sign.code.clone(), sign);
+            },
+        );
         let cited: BTreeSet<&String> = order.iter().map(|(.., key)| key).collect();
         for (file, line, key) in &order {
             if !tables.sources.contains_key(key) {
-                faults.push(TableFault { file, line: *line, column: "source".to_owned(), came: key.clone(), wanted: "a key of sources.csv".to_owned(), help: "add the source, or mend the key".to_owned() });
+                faults.push(TableFault {
+                    file,
+                    line: *line,
+                    column: "source".to_owned(),
+                    came: key.clone(),
+                    wanted: "a key of sources.csv".to_owned(),
+                    help: "add the source, or mend the key".to_owned(),
+                });
             }
         }
         for key in tables.sources.keys().filter(|key| !cited.contains(key)) {
-            faults.push(TableFault { file: SOURCES, line: 0, column: "key".to_owned(), came: key.clone(), wanted: "a source that a row cites".to_owned(), help: "cite it, or take it out".to_owned() });
+            faults.push(TableFault {
+                file: SOURCES,
+                line: 0,
+                column: "key".to_owned(),
+                came: key.clone(),
+                wanted: "a source that a row cites".to_owned(),
+                help: "cite it, or take it out".to_owned(),
+            });
         }
         if faults.is_empty() { Ok(tables) } else { Err(faults) }
     }

@@ -67,7 +67,9 @@ impl Book {
         ] {
             inputs.push(Arc::new(stated(id, item, value, unit)));
         }
-        for (id, item, value, unit) in [("calendar.year", "a year", 365.0, "d"), ("calendar.kilowatt-hour", "heat of a kilowatt-hour", 3.6, "MJ{heat}/kW.h")] {
+        for (id, item, value, unit) in
+            [("calendar.year", "a year", 365.0, "d"), ("calendar.kilowatt-hour", "heat of a kilowatt-hour", 3.6, "MJ{heat}/kW.h")]
+        {
             inputs.push(Arc::new(Input { source: "by definition".to_owned(), grade: Grade::A, ..stated(id, item, value, unit) }));
         }
         if faults.is_empty() { Ok(Self { inputs, rows, used: RefCell::default(), faults: RefCell::default() }) } else { Err(faults) }
@@ -113,7 +115,11 @@ impl Book {
             return Rate::new(InputId::at(0));
         };
         if !self.inputs[place].unit.measures::<Q>() {
-            fault(id, "a unit of the kind that the model needs", &format!("`{}` is none; see the step that uses it", self.inputs[place].unit.text()));
+            fault(
+                id,
+                "a unit of the kind that the model needs",
+                &format!("`{}` is none; see the step that uses it", self.inputs[place].unit.text()),
+            );
         }
         let id = InputId::at(place);
         self.used.borrow_mut().insert(id);
@@ -196,14 +202,24 @@ fn overridden(order: &Order, own: &Override, row: &Input) -> Result<Input, Order
         if words.is_empty() { "a number without unit".to_owned() } else { format!("a value in {words}") }
     };
     let value = crate::order::read_with_unit(&own.text, &row.unit).ok_or_else(|| {
-        order.fault(&own.path, &format!("`{}`", own.text), &wanted(), &format!("write it as `{}`", format!("{} {}", row.value, row.unit.typed()).trim_end()))
+        order.fault(
+            &own.path,
+            &format!("`{}`", own.text),
+            &wanted(),
+            &format!("write it as `{}`", format!("{} {}", row.value, row.unit.typed()).trim_end()),
+        )
     })?;
     let share = row.unit.text() == "1" && row.high <= 1.0;
     let reciprocal = row.low > 0.0;
     let fits = value.is_finite() && value >= 0.0 && (!share || value <= 1.0) && (!reciprocal || value > 0.0);
     if !fits {
         let range = if share { "a share from 0 to 1" } else { "a value above 0" };
-        return Err(order.fault(&own.path, &format!("`{}`", own.text), range, &format!("the table has {} (from {} to {})", row.value, row.low, row.high)));
+        return Err(order.fault(
+            &own.path,
+            &format!("`{}`", own.text),
+            range,
+            &format!("the table has {} (from {} to {})", row.value, row.low, row.high),
+        ));
     }
     Ok(Input {
         value,

@@ -24,9 +24,12 @@ pub fn gaps(flows: &[Flow], activity: &Activity, values: &[f64]) -> Vec<Gap> {
     for flow in flows {
         let (name, sign) = match &flow.what {
             What::Bought(material, _) => (material.name, 1.0),
-            What::OnFace(material, _) | What::SolidWaste(material, _) | What::LiquidWaste(material, _) | What::Evaporated(material, _) | What::ToSewer(material, _) | What::Recycled(material, _) => {
-                (material.name, -1.0)
-            }
+            What::OnFace(material, _)
+            | What::SolidWaste(material, _)
+            | What::LiquidWaste(material, _)
+            | What::Evaporated(material, _)
+            | What::ToSewer(material, _)
+            | What::Recycled(material, _) => (material.name, -1.0),
             What::WaterDrawn(_) => ("water", 1.0),
             What::WaterToSewer(_) => ("water", -1.0),
             _ => continue,
@@ -42,7 +45,10 @@ pub fn gaps(flows: &[Flow], activity: &Activity, values: &[f64]) -> Vec<Gap> {
         let on_coefficients = rest.0.iter().map(|term| term.coefficient.abs()).fold(0.0, f64::max) / largest.max(f64::MIN_POSITIVE);
         let bought: f64 = flows
             .iter()
-            .filter(|flow| matches!(&flow.what, What::Bought(material, _) if material.name == name) || (name == "water" && matches!(flow.what, What::WaterDrawn(_))))
+            .filter(|flow| {
+                matches!(&flow.what, What::Bought(material, _) if material.name == name)
+                    || (name == "water" && matches!(flow.what, What::WaterDrawn(_)))
+            })
             .map(|flow| flow.what.terms().value(activity, values))
             .sum();
         let on_the_run = (rest.value(activity, values) / bought.abs().max(f64::MIN_POSITIVE)).abs();

@@ -175,7 +175,13 @@ impl Flows {
             }
             if let (What::OnFace(material, terms), true) = (&flow.what, flow.blank) {
                 let scrap = Formula::<Mass>::of_terms(terms.of_stock()) * unsold.clone();
-                list.push(Flow { stage: Stage::Waste, label: format!("{} never used, melted again", material.name), what: What::Recycled(material, scrap.into_terms()), per: Per::Made, blank: true });
+                list.push(Flow {
+                    stage: Stage::Waste,
+                    label: format!("{} never used, melted again", material.name),
+                    what: What::Recycled(material, scrap.into_terms()),
+                    per: Per::Made,
+                    blank: true,
+                });
             }
             let terms = flow.what.terms_mut();
             let stock = Formula::<Share>::of_terms(terms.of_stock());

@@ -236,7 +236,10 @@ impl<Q: Kind> Formula<Q> {
 
     /// The mass of a gas per something as CO2e per the same thing.
     pub(crate) fn converted<R: Kind>(self, potential: Formula<crate::quantity::Co2ePerKg>) -> Formula<R> {
-        debug_assert!(R::EXPONENTS.iter().zip(Q::EXPONENTS).zip(crate::quantity::Co2ePerKg::EXPONENTS).all(|((r, q), p)| *r == q + p), "kinds must multiply");
+        debug_assert!(
+            R::EXPONENTS.iter().zip(Q::EXPONENTS).zip(crate::quantity::Co2ePerKg::EXPONENTS).all(|((r, q), p)| *r == q + p),
+            "kinds must multiply"
+        );
         Formula::of(self.terms.times(&potential.terms))
     }
 

@@ -9,30 +9,50 @@
 use crate::inventory::{Book, Formula, Material, Part, Terms, What};
 use crate::load::Indicator;
 use crate::order::Order;
-use crate::quantity::{Climate, Co2ePerKg, Co2ePerKwh, Electricity, Freight, FuelHeat, Kind, Length, Mass, Per, PrimaryEnergy, Share, Solvent, Waste, Water, of};
+use crate::quantity::{
+    Climate, Co2ePerKg, Co2ePerKwh, Electricity, Freight, FuelHeat, Kind, Length, Mass, Per, PrimaryEnergy, Share, Solvent, Waste, Water,
+    of,
+};
 
 /// The factor of a flow for an indicator, and its unit; none where the indicator does not count it.
 pub(super) fn factor(indicator: Indicator, what: &What, blank: bool, book: &Book, order: &Order) -> Option<(Terms, &'static str)> {
     let factors = Factors { book, order };
     Some(match (indicator, what) {
         (Indicator::Energy, What::Electricity(_)) => (factors.electricity_energy().into_terms(), "MJ primary per kWh"),
-        (Indicator::Energy, What::Heat(_)) => (book.rate::<Per<PrimaryEnergy, FuelHeat>>(&format!("{}.energy", order.site.heat_stem())).formula().into_terms(), "MJ primary per MJ"),
+        (Indicator::Energy, What::Heat(_)) => (
+            book.rate::<Per<PrimaryEnergy, FuelHeat>>(&format!("{}.energy", order.site.heat_stem())).formula().into_terms(),
+            "MJ primary per MJ",
+        ),
         (Indicator::Energy, What::Bought(material, _)) => (factors.material_energy(material).into_terms(), "MJ primary per kg"),
         (Indicator::Energy, What::Freight(_)) => (factors.freight_energy().into_terms(), "MJ primary per kg\u{b7}m"),
-        (Indicator::Energy, What::Travel(_)) => (book.rate::<Per<PrimaryEnergy, Length>>("vehicle.light-truck.energy").formula().into_terms(), "MJ primary per m"),
-        (Indicator::Energy, What::WaterDrawn(_)) => ((factors.water("water.supply.electricity") * factors.electricity_energy()).into_terms(), "MJ primary per L"),
-        (Indicator::Energy, What::WaterToSewer(_)) => ((factors.water("water.sewer.electricity") * factors.electricity_energy()).into_terms(), "MJ primary per L"),
+        (Indicator::Energy, What::Travel(_)) => {
+            (book.rate::<Per<PrimaryEnergy, Length>>("vehicle.light-truck.energy").formula().into_terms(), "MJ primary per m")
+        }
+        (Indicator::Energy, What::WaterDrawn(_)) => {
+            ((factors.water("water.supply.electricity") * factors.electricity_energy()).into_terms(), "MJ primary per L")
+        }
+        (Indicator::Energy, What::WaterToSewer(_)) => {
+            ((factors.water("water.sewer.electricity") * factors.electricity_energy()).into_terms(), "MJ primary per L")
+        }
         (Indicator::Water, What::WaterDrawn(_)) => (Formula::fixed(of::<Per<Water, Water>>(1.0)).into_terms(), "L per L"),
         (Indicator::Solvent, What::Evaporated(..)) => (Formula::fixed(of::<Per<Solvent, Mass>>(1.0)).into_terms(), "kg VOC per kg"),
-        (Indicator::Waste, What::SolidWaste(..) | What::LiquidWaste(..)) => (Formula::fixed(of::<Per<Waste, Mass>>(1.0)).into_terms(), "kg waste per kg"),
+        (Indicator::Waste, What::SolidWaste(..) | What::LiquidWaste(..)) => {
+            (Formula::fixed(of::<Per<Waste, Mass>>(1.0)).into_terms(), "kg waste per kg")
+        }
         (Indicator::Co2e, What::Electricity(_)) => (factors.electricity_co2e().into_terms(), "kg CO2e per kWh"),
         (Indicator::Co2e, What::Heat(_)) => (factors.heat_co2e().into_terms(), "kg CO2e per MJ"),
         (Indicator::Co2e, What::Bought(material, _)) => (factors.material_co2e(material).into_terms(), "kg CO2e per kg"),
         (Indicator::Co2e, What::Freight(_)) => (factors.freight_co2e().into_terms(), "kg CO2e per kg\u{b7}m"),
         (Indicator::Co2e, What::Travel(_)) => (factors.gases::<Length>("vehicle.light-truck").into_terms(), "kg CO2e per m"),
-        (Indicator::Co2e, What::WaterDrawn(_)) => ((factors.water("water.supply.electricity") * factors.electricity_co2e()).into_terms(), "kg CO2e per L"),
-        (Indicator::Co2e, What::WaterToSewer(_)) => ((factors.water("water.sewer.electricity") * factors.electricity_co2e()).into_terms(), "kg CO2e per L"),
-        (Indicator::Co2e, What::Evaporated(material, _)) if order.voc_oxidised => (factors.row(material.oxidised).into_terms(), "kg CO2e per kg oxidised"),
+        (Indicator::Co2e, What::WaterDrawn(_)) => {
+            ((factors.water("water.supply.electricity") * factors.electricity_co2e()).into_terms(), "kg CO2e per L")
+        }
+        (Indicator::Co2e, What::WaterToSewer(_)) => {
+            ((factors.water("water.sewer.electricity") * factors.electricity_co2e()).into_terms(), "kg CO2e per L")
+        }
+        (Indicator::Co2e, What::Evaporated(material, _)) if order.voc_oxidised => {
+            (factors.row(material.oxidised).into_terms(), "kg CO2e per kg oxidised")
+        }
         (Indicator::Co2e, What::SolidWaste(material, _)) => (factors.row(material.solid).into_terms(), "kg CO2e per kg"),
         (Indicator::Co2e, What::LiquidWaste(material, _)) => (factors.row(material.liquid).into_terms(), "kg CO2e per kg burnt"),
         (Indicator::Co2e, What::Discarded(material, _)) if !blank => (factors.discarded(material).into_terms(), "kg CO2e per kg"),
@@ -126,7 +146,11 @@ impl Factors<'_> {
     }
 
     fn discarded(&self, material: &Material) -> Formula<Co2ePerKg> {
-        let burnt = if material.burnt.is_empty() { self.parts::<Co2ePerKg>(material, |stuff| format!("waste.plastics-burnt.{stuff}.co2e")) } else { self.row(material.burnt) };
+        let burnt = if material.burnt.is_empty() {
+            self.parts::<Co2ePerKg>(material, |stuff| format!("waste.plastics-burnt.{stuff}.co2e"))
+        } else {
+            self.row(material.burnt)
+        };
         let share = self.book.rate::<Share>("face.burnt-with-blank");
         burnt * share + self.row(material.solid) * share.rest()
     }

@@ -60,14 +60,29 @@ pub enum ModelFault {
 
 impl Model {
     /// Builds the model of an alternative for some jobs.
-    pub fn build(order: &Order, alternative: &Alternative, book: Book, layout: &Layout, jobs: &[Job], boundary: Boundary) -> Result<Self, ModelFault> {
+    pub fn build(
+        order: &Order,
+        alternative: &Alternative,
+        book: Book,
+        layout: &Layout,
+        jobs: &[Job],
+        boundary: Boundary,
+    ) -> Result<Self, ModelFault> {
         let activity = route::count(order, alternative, &book, layout, jobs);
         let flows = route::flows(order, alternative, &book).stocked(&book, &activity).list;
         let mut contributions = Vec::new();
         for flow in flows.iter().filter(|flow| !flow.blank || boundary == Boundary::FaceWithBlank) {
             for indicator in Indicator::ALL {
                 if let Some((factor, factor_unit)) = factor(indicator, &flow.what, flow.blank, &book, order) {
-                    let contribution = Contribution { indicator, stage: flow.stage, label: flow.label.clone(), amount: flow.what.terms().clone(), amount_unit: flow.what.unit(), factor, factor_unit };
+                    let contribution = Contribution {
+                        indicator,
+                        stage: flow.stage,
+                        label: flow.label.clone(),
+                        amount: flow.what.terms().clone(),
+                        amount_unit: flow.what.unit(),
+                        factor,
+                        factor_unit,
+                    };
                     contributions.push(contribution);
                 }
             }
@@ -138,6 +153,10 @@ impl Model {
 
     /// The inputs that stand in an indicator's load.
     pub fn inputs(&self, indicator: Indicator, per: Per) -> BTreeSet<InputId> {
-        self.parts(indicator, per).flat_map(|part| part.amount.0.iter().chain(&part.factor.0)).flat_map(|term| &term.inputs).map(|(id, _)| *id).collect()
+        self.parts(indicator, per)
+            .flat_map(|part| part.amount.0.iter().chain(&part.factor.0))
+            .flat_map(|term| &term.inputs)
+            .map(|(id, _)| *id)
+            .collect()
     }
 }

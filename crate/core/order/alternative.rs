@@ -91,7 +91,16 @@ pub struct Alternative {
 /// The alternatives of an order that states none: both routes, each with either ink, since ink and
 /// drying may move the result more than the route.
 pub fn default_alternatives() -> Vec<Alternative> {
-    let make = |id: &str, route, ink, drying| Alternative { id: id.to_owned(), route, ink, drying, overlay: true, life: None, mesh: None, with: Vec::new() };
+    let make = |id: &str, route, ink, drying| Alternative {
+        id: id.to_owned(),
+        route,
+        ink,
+        drying,
+        overlay: true,
+        life: None,
+        mesh: None,
+        with: Vec::new(),
+    };
     vec![
         make("screen", RouteName::ScreenPrinting, Ink::Solvent, Drying::Oven),
         make("screen-uv", RouteName::ScreenPrinting, Ink::Uv, Drying::Uv),
@@ -103,7 +112,10 @@ pub fn default_alternatives() -> Vec<Alternative> {
 /// Reads `0.20 L/m2` as a number of the row's unit; a bare number is taken only for a pure number.
 pub(crate) fn read_with_unit(text: &str, row: &UnitText) -> Option<f64> {
     let text = text.trim();
-    let unit_at = text.char_indices().find(|(at, c)| (c.is_alphabetic() && !exponent(text, *at)) || matches!(c, '%' | '[' | '{' | '/')).map_or(text.len(), |(at, _)| at);
+    let unit_at = text
+        .char_indices()
+        .find(|(at, c)| (c.is_alphabetic() && !exponent(text, *at)) || matches!(c, '%' | '[' | '{' | '/'))
+        .map_or(text.len(), |(at, _)| at);
     let (number, unit) = text.split_at(unit_at);
     let number = read_number(number).ok()?;
     let unit = unit.trim();
@@ -117,7 +129,10 @@ pub(crate) fn read_with_unit(text: &str, row: &UnitText) -> Option<f64> {
 /// Whether the letter at `at` is the `e` of `1e-3`.
 fn exponent(text: &str, at: usize) -> bool {
     let bytes = text.as_bytes();
-    matches!(bytes.get(at), Some(b'e' | b'E')) && at > 0 && bytes[at - 1].is_ascii_digit() && bytes.get(at + 1).is_some_and(|next| next.is_ascii_digit() || matches!(next, b'-' | b'+'))
+    matches!(bytes.get(at), Some(b'e' | b'E'))
+        && at > 0
+        && bytes[at - 1].is_ascii_digit()
+        && bytes.get(at + 1).is_some_and(|next| next.is_ascii_digit() || matches!(next, b'-' | b'+'))
 }
 
 /// Reads one alternative.
@@ -135,7 +150,12 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, faults: &mut 
     let by_ink = if ink == Ink::Uv { Drying::Uv } else { Drying::Oven };
     let drying = fields.word("drying", &[("oven", Drying::Oven), ("uv", Drying::Uv)]).unwrap_or(by_ink);
     if drying != by_ink {
-        fields.refuse("drying", if drying == Drying::Uv { "`uv`" } else { "`oven`" }, "a drying that suits the ink", "solvent ink dries in the oven, UV ink under UV lamps");
+        fields.refuse(
+            "drying",
+            if drying == Drying::Uv { "`uv`" } else { "`oven`" },
+            "a drying that suits the ink",
+            "solvent ink dries in the oven, UV ink under UV lamps",
+        );
     }
     let overlay = fields.flag("overlay").unwrap_or(true);
     let life = fields.measured("life", "years", 1.0, 50.0);
@@ -175,7 +195,9 @@ fn read_with(document: &Document, path: &str, value: &Value, faults: &mut Vec<Or
             let mut fields = Fields::new(document, &path, value, faults);
             let text = fields.text("value");
             let note = fields.label("note").unwrap_or_default();
-            let grade = fields.word("grade", &[("own", Grade::Own), ("A", Grade::A), ("B", Grade::B), ("C", Grade::C), ("D", Grade::D)]).unwrap_or(Grade::D);
+            let grade = fields
+                .word("grade", &[("own", Grade::Own), ("A", Grade::A), ("B", Grade::B), ("C", Grade::C), ("D", Grade::D)])
+                .unwrap_or(Grade::D);
             if text.is_none() {
                 fields.refuse("value", "nothing", "a value with its unit", "write it as `0.20 L/m2`");
             }

@@ -117,7 +117,12 @@ impl<'a, 'f> Fields<'a, 'f> {
         match Span::read(text) {
             Ok(span) if span >= from && span <= to => Some(span),
             _ => {
-                self.refuse(key, &quoted(text), &format!("a length from {least} to {most}, with its unit"), "write it as `30 in` or `762 mm`");
+                self.refuse(
+                    key,
+                    &quoted(text),
+                    &format!("a length from {least} to {most}, with its unit"),
+                    "write it as `30 in` or `762 mm`",
+                );
                 None
             }
         }
@@ -132,7 +137,12 @@ impl<'a, 'f> Fields<'a, 'f> {
             Some(number) if (least..=most).contains(&number) => Some(number),
             _ => {
                 let words = row.words();
-                self.refuse(key, &quoted(&text), &format!("a value from {least} to {} {words}", group(&most.to_string())), &format!("write it with its unit, such as `{most} {unit}`"));
+                self.refuse(
+                    key,
+                    &quoted(&text),
+                    &format!("a value from {least} to {} {words}", group(&most.to_string())),
+                    &format!("write it with its unit, such as `{most} {unit}`"),
+                );
                 None
             }
         }

@@ -36,6 +36,30 @@ pub fn jobs(lines: &[Line]) -> Vec<Job> {
 /// All that makes two lines one job.
 fn key(line: &Line) -> String {
     // Labels and the way a size was typed don't matter; everything else that a line states does.
-    let Line { label: _, size: _, quantity: _, designs: _, item: _, code, shape, width, height, corner, colours, rim, sides, batch, stock, kept, sheeting, base, blank, artwork, not } = line;
-    format!("{code:?} {shape:?} {width:?} {height:?} {corner:?} {colours:?} {rim:?} {sides} {batch:?} {stock} {kept} {sheeting:?} {base:?} {blank:?} {artwork:?} {not:?}")
+    let Line {
+        label: _,
+        size: _,
+        quantity: _,
+        designs: _,
+        item: _,
+        code,
+        shape,
+        width,
+        height,
+        corner,
+        colours,
+        rim,
+        sides,
+        batch,
+        stock,
+        kept,
+        sheeting,
+        base,
+        blank,
+        artwork,
+        not,
+    } = line;
+    format!(
+        "{code:?} {shape:?} {width:?} {height:?} {corner:?} {colours:?} {rim:?} {sides} {batch:?} {stock} {kept} {sheeting:?} {base:?} {blank:?} {artwork:?} {not:?}"
+    )
 }

@@ -101,9 +101,14 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
         let help = offer(code, &known, "leave the code out and give shape, size and colours");
         fields.refuse("code", &quoted(code), &format!("a sign code measured so far ({})", list(&known)), &help);
     }
-    let shape = fields.word("shape", &Shape::ALL).or_else(|| Shape::ALL.iter().find(|(name, _)| row.is_some_and(|row| row.shape == *name)).map(|(_, shape)| *shape));
+    let shape = fields
+        .word("shape", &Shape::ALL)
+        .or_else(|| Shape::ALL.iter().find(|(name, _)| row.is_some_and(|row| row.shape == *name)).map(|(_, shape)| *shape));
     let (width, height, size) = read_size(&mut fields, shape, row);
-    let corner = fields.length("corner", "0 mm", "500 mm").or_else(|| Some(Span::from_metres(width?.metres() * row?.corner_over_width))).unwrap_or_default();
+    let corner = fields
+        .length("corner", "0 mm", "500 mm")
+        .or_else(|| Some(Span::from_metres(width?.metres() * row?.corner_over_width)))
+        .unwrap_or_default();
     if let (Some(shape), Some(width), Some(height), true) = (shape, width, height, fields.get("corner").is_some()) {
         match shape.largest_corner(width, height) {
             None => fields.refuse("corner", "a corner radius", &format!("no corner radius on a {}", shape.name()), "take it out"),
@@ -120,13 +125,19 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
     }
     let designs = fields.whole("designs", 1, 1_000_000, "say how many designs the signs show").unwrap_or(1);
     if quantity.is_some_and(|quantity| designs > quantity) {
-        fields.refuse("designs", &format!("`{designs}`"), &format!("at most the quantity, {}", quantity.unwrap_or(0)), "each sign shows one design");
+        fields.refuse(
+            "designs",
+            &format!("`{designs}`"),
+            &format!("at most the quantity, {}", quantity.unwrap_or(0)),
+            "each sign shows one design",
+        );
     }
     let sides = fields.whole("sides", 1, 2, "a blank has one face or two").unwrap_or(1);
     let batch = fields.whole("batch", 1, 1_000_000, "say how many pieces of one design are made in one set-up");
     let stock = fields.flag("stock").unwrap_or(code.is_some());
     let kept = fields.word("screens", &[("new", false), ("kept", true)]).unwrap_or(stock);
-    let sheeting = fields.word("sheeting", &[("prismatic", Sheeting::Prismatic), ("beaded", Sheeting::Beaded)]).unwrap_or(Sheeting::Prismatic);
+    let sheeting =
+        fields.word("sheeting", &[("prismatic", Sheeting::Prismatic), ("beaded", Sheeting::Beaded)]).unwrap_or(Sheeting::Prismatic);
     let base = read_base(&mut fields);
     let blank = read_blank(&mut fields);
     let artwork = fields.label("artwork");
@@ -137,7 +148,12 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
         fields.refuse("shape", "nothing", &list(&Shape::ALL.map(|(name, _)| name)), "give a shape, or a sign code");
     }
     if colours.is_none() && code.is_none() {
-        fields.refuse("colours", "nothing", "colours with their share of the face", "write `colours = { red = \"76 %\", white = \"24 %\" }`, or give a sign code");
+        fields.refuse(
+            "colours",
+            "nothing",
+            "colours with their share of the face",
+            "write `colours = { red = \"76 %\", white = \"24 %\" }`, or give a sign code",
+        );
     }
     fields.finish();
     let colours = match colours {
@@ -218,7 +234,10 @@ fn read_base(fields: &mut Fields<'_, '_>) -> Base {
     match Colour::read(&text).filter(|colour| colour.is_sold_as_base()) {
         Some(colour) => Base::Of(colour),
         None => {
-            let names: Vec<&str> = ["any"].into_iter().chain(Colour::ALL.iter().filter(|(_, colour)| colour.is_sold_as_base()).map(|(name, _)| *name)).collect();
+            let names: Vec<&str> = ["any"]
+                .into_iter()
+                .chain(Colour::ALL.iter().filter(|(_, colour)| colour.is_sold_as_base()).map(|(name, _)| *name))
+                .collect();
             fields.refuse("base", &quoted(&text), &list(&names), &offer(&text, &names, "use a colour sold as sheeting"));
             Base::Any
         }
@@ -244,7 +263,12 @@ fn read_colours(document: &Document, path: &str, value: &Value, faults: &mut Vec
     };
     let names: Vec<&str> = Colour::ALL.iter().map(|(name, _)| *name).collect();
     let Some(map) = value.as_object().filter(|map| !map.is_empty()) else {
-        refuse(path.to_owned(), "nothing".to_owned(), "colours with their share of the face", "write `{ red = \"76 %\", white = \"24 %\" }`".to_owned());
+        refuse(
+            path.to_owned(),
+            "nothing".to_owned(),
+            "colours with their share of the face",
+            "write `{ red = \"76 %\", white = \"24 %\" }`".to_owned(),
+        );
         return None;
     };
     let mut colours = BTreeMap::new();

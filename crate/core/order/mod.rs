@@ -13,8 +13,8 @@ mod read;
 mod shape;
 mod site;
 
-pub use alternative::{Alternative, Drying, Ink, Mesh, Override, RouteName, default_alternatives};
 pub(crate) use alternative::read_with_unit;
+pub use alternative::{Alternative, Drying, Ink, Mesh, Override, RouteName, default_alternatives};
 pub use colour::Colour;
 pub use document::Document;
 pub use fault::OrderFault;

@@ -17,7 +17,8 @@ pub enum Boundary {
 
 impl Boundary {
     /// As commands and orders write it.
-    pub const ALL: [(&'static str, Self); 3] = [("face", Self::Face), ("face-with-blank", Self::FaceWithBlank), ("face with blank", Self::FaceWithBlank)];
+    pub const ALL: [(&'static str, Self); 3] =
+        [("face", Self::Face), ("face-with-blank", Self::FaceWithBlank), ("face with blank", Self::FaceWithBlank)];
 
     /// As commands write it.
     pub fn name(self) -> &'static str {
@@ -74,8 +75,12 @@ impl Order {
         let mut faults = Vec::new();
         for (id, value) in &moved {
             let row = tables.find(id).map(|place| &tables.inputs[place]);
-            if !row.is_some_and(|row| row.low <= *value && *value <= row.high) {
-                let wanted = row.map_or("the id of a row of the tables".to_owned(), |row| format!("a value from {} to {} {}", row.low, row.high, row.unit.words()));
+            // The range holds the 5 % and 95 % points too, which a centre off its middle puts beyond low or high.
+            let range = row.map(|row| (row.low.min(row.ends().0), row.high.max(row.ends().1)));
+            if !range.is_some_and(|(low, high)| low <= *value && *value <= high) {
+                let words = row.map_or_else(String::new, |row| row.unit.words());
+                let wanted =
+                    range.map_or("the id of a row of the tables".to_owned(), |(low, high)| format!("a value from {low} to {high} {words}"));
                 faults.push(self.fault(id, &format!("`{value}`"), wanted.trim_end(), "move it within its range"));
             }
         }
@@ -117,13 +122,26 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
     let stated = fields.get("alternative").is_some();
     let alternatives = listed(fields.get("alternative"));
     if stated && !(1..=12).contains(&alternatives.len()) {
-        fields.refuse("alternative", &format!("{} alternatives", alternatives.len()), "1 to 12 alternatives", "write an `[[alternative]]` for each, or leave them all out");
+        fields.refuse(
+            "alternative",
+            &format!("{} alternatives", alternatives.len()),
+            "1 to 12 alternatives",
+            "write an `[[alternative]]` for each, or leave them all out",
+        );
     }
     fields.finish();
     let site = read_site(document, site.unwrap_or(&nowhere), tables, faults);
-    let lines = lines.iter().enumerate().filter_map(|(index, value)| line::read(document, &format!("line[{}]", index + 1), value, tables, faults)).collect();
+    let lines = lines
+        .iter()
+        .enumerate()
+        .filter_map(|(index, value)| line::read(document, &format!("line[{}]", index + 1), value, tables, faults))
+        .collect();
     let alternatives: Vec<Alternative> = if stated {
-        alternatives.iter().enumerate().filter_map(|(index, value)| alternative::read(document, &format!("alternative[{}]", index + 1), value, faults)).collect()
+        alternatives
+            .iter()
+            .enumerate()
+            .filter_map(|(index, value)| alternative::read(document, &format!("alternative[{}]", index + 1), value, faults))
+            .collect()
     } else {
         default_alternatives()
     };
@@ -140,7 +158,19 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
             });
         }
     }
-    Some(Order { file: document.name.clone(), name, life, gwp, voc_oxidised, boundary, site, lines, alternatives, moved: Vec::new(), document: document.clone() })
+    Some(Order {
+        file: document.name.clone(),
+        name,
+        life,
+        gwp,
+        voc_oxidised,
+        boundary,
+        site,
+        lines,
+        alternatives,
+        moved: Vec::new(),
+        document: document.clone(),
+    })
 }
 
 fn read_site(document: &Document, value: &Value, tables: &Tables, faults: &mut Vec<OrderFault>) -> Site {

@@ -227,8 +227,18 @@ impl UnitText {
 
     /// The unit as a person may type it: without the braces that only tell kinds apart.
     pub fn typed(&self) -> String {
-        let mut text = self.text.replace("kW.h", "kWh").replace("MW.h", "MWh").replace("[in_i]", "in").replace("[mi_i]", "mi").replace("[lb_av]", "lb").replace("[ft_i]", "ft").replace("[gal_us]", "gal");
-        while let Some(start) = text.match_indices('{').map(|(at, _)| at).find(|at| !text[*at..].starts_with("{piece}") && !text[*at..].starts_with("{day}")) {
+        let mut text = self
+            .text
+            .replace("kW.h", "kWh")
+            .replace("MW.h", "MWh")
+            .replace("[in_i]", "in")
+            .replace("[mi_i]", "mi")
+            .replace("[lb_av]", "lb")
+            .replace("[ft_i]", "ft")
+            .replace("[gal_us]", "gal");
+        while let Some(start) =
+            text.match_indices('{').map(|(at, _)| at).find(|at| !text[*at..].starts_with("{piece}") && !text[*at..].starts_with("{day}"))
+        {
             let end = text[start..].find('}').map_or(text.len(), |end| start + end + 1);
             text.replace_range(start..end, "");
         }
@@ -241,7 +251,15 @@ impl UnitText {
             return String::new();
         }
         let mut words = self.text.replace("kW.h", "kWh").replace("MW.h", "MWh").replace("kW.s/m3", "kW per m3/s");
-        for (from, to) in [("[in_i]", "in"), ("[mi_i]", "mile"), ("[lb_av]", "lb"), ("[ston_av]", "short ton"), ("MMBTU", "mmBtu"), ("um", "\u{b5}m"), (".", "\u{b7}")] {
+        for (from, to) in [
+            ("[in_i]", "in"),
+            ("[mi_i]", "mile"),
+            ("[lb_av]", "lb"),
+            ("[ston_av]", "short ton"),
+            ("MMBTU", "mmBtu"),
+            ("um", "\u{b5}m"),
+            (".", "\u{b7}"),
+        ] {
             words = words.replace(from, to);
         }
         let words = words.replace("{liquid}", "").replace("/{", "/").replace('{', " ").replace('}', "");

@@ -9,7 +9,11 @@ type OnBase = (Colour, Vec<Printed>);
 
 /// The colours printed on a base.
 fn printed_on(line: &Line, base: Colour) -> Vec<Printed> {
-    line.colours.iter().filter(|(colour, _)| **colour != base).map(|(colour, coverage)| Printed { colour: *colour, coverage: *coverage }).collect()
+    line.colours
+        .iter()
+        .filter(|(colour, _)| **colour != base)
+        .map(|(colour, coverage)| Printed { colour: *colour, coverage: *coverage })
+        .collect()
 }
 
 /// The base with the least printed colour, among white and the sign's own colours sold as
@@ -22,7 +26,10 @@ pub(super) fn choose(line: &Line, white_only: bool) -> Result<OnBase, Reason> {
         (Base::Of(colour), _) => vec![colour],
         (Base::Any, [colour]) => vec![*colour],
         (Base::Any, _) if white_only => vec![Colour::White],
-        (Base::Any, _) => [Colour::White].into_iter().chain(line.colours.keys().copied().filter(|colour| colour.is_sold_as_base() && *colour != Colour::White)).collect(),
+        (Base::Any, _) => [Colour::White]
+            .into_iter()
+            .chain(line.colours.keys().copied().filter(|colour| colour.is_sold_as_base() && *colour != Colour::White))
+            .collect(),
     };
     let area = |printed: &[Printed]| printed.iter().map(|one| one.coverage).sum::<f64>();
     candidates

@@ -33,7 +33,8 @@ impl Route for Digital {
     }
 
     fn steps(&self, _: &Order, alternative: &Alternative) -> Vec<Box<dyn Step>> {
-        let mut steps: Vec<Box<dyn Step>> = vec![Box::new(SheetingCut { spoiled: SPOILED, make_ready: None }), Box::new(Inkjet { ink: alternative.ink })];
+        let mut steps: Vec<Box<dyn Step>> =
+            vec![Box::new(SheetingCut { spoiled: SPOILED, make_ready: None }), Box::new(Inkjet { ink: alternative.ink })];
         if alternative.overlay {
             steps.push(Box::new(Laminating { spoiled: SPOILED }));
         }

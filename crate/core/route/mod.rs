@@ -5,8 +5,8 @@ mod base;
 mod digital;
 mod screen_printing;
 
-use crate::inventory::{Activity, Book, Flow, Flows, Formula, Layout, What, Work};
 use crate::factors::Tables;
+use crate::inventory::{Activity, Book, Flow, Flows, Formula, Layout, What, Work};
 use crate::order::{Alternative, Job, Order, OrderFault, RouteName};
 use crate::quantity::{AirFlow, Mass};
 use crate::step::{MESH_ROWS, Step, theoretical_volume};
@@ -55,7 +55,12 @@ pub fn open_book(tables: &Tables, order: &Order, alternative: &Alternative) -> R
     let mut book = Book::open(tables, order, alternative)?;
     if let Some(mesh) = alternative.mesh {
         for row in MESH_ROWS {
-            book.replace(row, theoretical_volume(mesh), &format!("{}, mesh", alternative.id), "open area of the stated mesh times its fabric thickness");
+            book.replace(
+                row,
+                theoretical_volume(mesh),
+                &format!("{}, mesh", alternative.id),
+                "open area of the stated mesh times its fabric thickness",
+            );
         }
     }
     Ok(book)

@@ -4,7 +4,9 @@ use super::{Reason, Route, base};
 use crate::inventory::{Book, Layout, Work};
 use crate::order::{Alternative, Drying, Job, Order, RouteName};
 use crate::quantity::{AirFlow, Kind, Length};
-use crate::step::{BlankMaking, Delivery, Oven, Press, ScreenInk, ScreenMaking, SheetingCut, Step, UvLamps, Visits, WashUp, Wipe, lay, LayoutPiece};
+use crate::step::{
+    BlankMaking, Delivery, LayoutPiece, Oven, Press, ScreenInk, ScreenMaking, SheetingCut, Step, UvLamps, Visits, WashUp, Wipe, lay,
+};
 
 pub(super) struct ScreenPrinting;
 

@@ -6,7 +6,7 @@
 //! These flows serve the energy sum and say nothing about what is safe to breathe.
 
 use crate::inventory::{Book, Flows, Formula, Stage};
-use crate::quantity::{Electricity, FuelHeat, Liquid, Mass, Per, Share, Time, Volume, Warmth, Kind, AirFlow};
+use crate::quantity::{AirFlow, Electricity, FuelHeat, Kind, Liquid, Mass, Per, Share, Time, Volume, Warmth};
 
 /// Kelvin times hours: what degree-days are.
 type WarmthTime = <Warmth as std::ops::Mul<Time>>::Output;
@@ -14,7 +14,11 @@ type WarmthTime = <Warmth as std::ops::Mul<Time>>::Output;
 /// Fresh air of so many m3, warmed over the year's mean.
 pub fn ventilate(book: &Book, flows: &mut Flows, room: &str, air: Formula<Volume>) {
     let mean_rise = book.rate::<WarmthTime>("order.degree-days").formula() / book.rate::<Time>("calendar.year");
-    let heat = air.clone() * book.rate::<Per<Mass, Volume>>("air.density") * book.rate::<Per<Per<FuelHeat, Mass>, Warmth>>("air.heat-capacity") * mean_rise / book.rate::<Share>("air.heater-efficiency");
+    let heat = air.clone()
+        * book.rate::<Per<Mass, Volume>>("air.density")
+        * book.rate::<Per<Per<FuelHeat, Mass>, Warmth>>("air.heat-capacity")
+        * mean_rise
+        / book.rate::<Share>("air.heater-efficiency");
     flows.heat(Stage::Air, &format!("warming the air of the {room}"), heat);
     flows.electricity(Stage::Air, &format!("fan of the {room}"), air * book.rate::<Per<Electricity, Volume>>("air.fan-power"));
 }

@@ -9,7 +9,10 @@ use crate::quantity::{Density, Liquid, Share};
 static CLEANER: Material = Material {
     oxidised: "oxidation.cleaner.co2e",
     liquid: "waste.cleaner-liquid.co2e",
-    ..Material::of("cleaner", &[Part::Share("hydrocarbon-solvent", "cleaner.hydrocarbon-share"), Part::Rest("oxygenated-solvent", "cleaner.hydrocarbon-share")])
+    ..Material::of(
+        "cleaner",
+        &[Part::Share("hydrocarbon-solvent", "cleaner.hydrocarbon-share"), Part::Rest("oxygenated-solvent", "cleaner.hydrocarbon-share")],
+    )
 };
 
 /// Uses so many litres of cleaner.

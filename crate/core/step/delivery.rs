@@ -19,12 +19,17 @@ impl Step for Delivery {
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
         for blank in [false, true] {
-            let carried = flows.list.iter().filter(|flow| flow.blank == blank).fold(Formula::<Mass>::zero(), |sum, flow| match &flow.what {
-                What::OnFace(_, terms) => sum + Formula::of_terms(terms.clone()),
-                _ => sum,
-            });
+            let carried =
+                flows.list.iter().filter(|flow| flow.blank == blank).fold(Formula::<Mass>::zero(), |sum, flow| match &flow.what {
+                    What::OnFace(_, terms) => sum + Formula::of_terms(terms.clone()),
+                    _ => sum,
+                });
             flows.of_blank(blank);
-            flows.carry(Stage::Delivery, if blank { "delivery of the blanks" } else { "delivery of the faces" }, carried * book.rate::<Length>("order.delivery"));
+            flows.carry(
+                Stage::Delivery,
+                if blank { "delivery of the blanks" } else { "delivery of the faces" },
+                carried * book.rate::<Length>("order.delivery"),
+            );
         }
         flows.of_blank(false);
     }
@@ -36,6 +41,10 @@ impl Step for Visits {
     }
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
-        flows.drive(Stage::Service, "visit to the sign", SIGNS.counted() * book.rate::<Length>("order.visit") / book.rate::<Piece>("visit.signs"));
+        flows.drive(
+            Stage::Service,
+            "visit to the sign",
+            SIGNS.counted() * book.rate::<Length>("order.visit") / book.rate::<Piece>("visit.signs"),
+        );
     }
 }

@@ -14,7 +14,13 @@ const PRINTED: Measure<FaceArea> = Measure::new("area printed, all colours", "m2
 const FACES: Measure<FaceArea> = Measure::new("area of prints left to outgas", "m2");
 
 const fn jet_ink(name: &'static str, stuff: &'static [Part], oxidised: &'static str) -> Material {
-    Material { oxidised, solid: "waste.plastics-landfill.co2e", liquid: "waste.ink-liquid.co2e", burnt: "waste.ink-burnt.co2e", ..Material::of(name, stuff) }
+    Material {
+        oxidised,
+        solid: "waste.plastics-landfill.co2e",
+        liquid: "waste.ink-liquid.co2e",
+        burnt: "waste.ink-burnt.co2e",
+        ..Material::of(name, stuff)
+    }
 }
 
 static SOLVENT_INK: Material = jet_ink("solvent jet ink", &[Part::Whole("solvent-ink")], "oxidation.jet-solvent.co2e");
@@ -75,7 +81,10 @@ impl Step for Inkjet {
 
         air::ventilate(book, flows, "printer room", hours * book.rate::<AirFlow>(room));
         if self.ink == Ink::Solvent {
-            let outgassing = FACES.counted() * misprint.more() * book.rate::<Per<AirFlow, FaceArea>>("air.outgassing") * book.rate::<Time>("air.outgassing-time");
+            let outgassing = FACES.counted()
+                * misprint.more()
+                * book.rate::<Per<AirFlow, FaceArea>>("air.outgassing")
+                * book.rate::<Time>("air.outgassing-time");
             air::ventilate(book, flows, "outgassing racks", outgassing);
         }
     }

@@ -25,13 +25,20 @@ impl Step for Oven {
     }
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
-        let dried = DRIED.counted() * book.rate::<Share>("screen.spoilage").more() + DRIED_MAKE_READY.counted() * book.rate::<Piece>("screen.make-ready");
-        let hours = dried.clone() / book.rate::<Per<FaceArea, Time>>("oven.throughput") + RUNS.counted() * book.rate::<Time>("oven.warm-up");
+        let dried = DRIED.counted() * book.rate::<Share>("screen.spoilage").more()
+            + DRIED_MAKE_READY.counted() * book.rate::<Piece>("screen.make-ready");
+        let hours =
+            dried.clone() / book.rate::<Per<FaceArea, Time>>("oven.throughput") + RUNS.counted() * book.rate::<Time>("oven.warm-up");
         let rise = book.rate::<Warmth>("oven.temperature-rise");
-        let air = hours.clone() * book.rate::<AirFlow>("oven.exhaust") * book.rate::<Per<Mass, Volume>>("air.density") * book.rate::<Per<Per<FuelHeat, Mass>, Warmth>>("air.heat-capacity") * rise;
+        let air = hours.clone()
+            * book.rate::<AirFlow>("oven.exhaust")
+            * book.rate::<Per<Mass, Volume>>("air.density")
+            * book.rate::<Per<Per<FuelHeat, Mass>, Warmth>>("air.heat-capacity")
+            * rise;
         let load = dried * book.rate::<Per<Per<FuelHeat, FaceArea>, Warmth>>("oven.load") * rise;
         let wall = hours.clone() * book.rate::<Per<FuelHeat, Time>>("oven.wall");
-        let heat = (air + load + wall) / book.rate::<Share>("oven.efficiency") / book.rate::<Per<FuelHeat, Electricity>>("calendar.kilowatt-hour");
+        let heat =
+            (air + load + wall) / book.rate::<Share>("oven.efficiency") / book.rate::<Per<FuelHeat, Electricity>>("calendar.kilowatt-hour");
         flows.electricity(Stage::Drying, "oven heat", heat);
         flows.electricity(Stage::Drying, "oven fan", hours * book.rate::<Power>("oven.fan"));
     }

@@ -42,7 +42,8 @@ static UV_INK: Material = Material {
     ..Material::of("UV screen ink", &[Part::Whole("uv-ink")])
 };
 
-static THINNER: Material = Material { oxidised: "oxidation.ink-solvent.co2e", ..Material::of("thinner", &[Part::Whole("oxygenated-solvent")]) };
+static THINNER: Material =
+    Material { oxidised: "oxidation.ink-solvent.co2e", ..Material::of("thinner", &[Part::Whole("oxygenated-solvent")]) };
 
 /// Screen ink of one kind.
 pub struct ScreenInk {
@@ -83,7 +84,9 @@ impl Step for ScreenInk {
         let thinned = self.ink == Ink::Solvent && !self.voc_rule;
         let ink_share = if thinned { book.rate::<Share>("screen.ink.solvent.thinner").per_one_plus() } else { Formula::one() };
 
-        let residue = mesh_set_up(book) * book.rate::<Per<Liquid, Area>>("screen.ink.residue") * book.rate::<Share>("screen.ink.residue-reused").rest();
+        let residue = mesh_set_up(book)
+            * book.rate::<Per<Liquid, Area>>("screen.ink.residue")
+            * book.rate::<Share>("screen.ink.residue-reused").rest();
         let ink_on_faces = on_faces.clone() * ink_share.clone();
         let ink_on_waste = on_waste.clone() * ink_share.clone();
         let printed = ink_on_faces.clone() + ink_on_waste.clone();

@@ -6,7 +6,8 @@ use super::{Step, air, cleaner, screens};
 use crate::inventory::{Activity, Book, Flows, Material, Part, Stage, Work};
 use crate::quantity::{AirFlow, Area, Density, Electricity, Liquid, Mass, Per, Piece, Share, Time, Water};
 
-static FILM_POSITIVE: Material = Material { solid: "waste.plastics-landfill.co2e", ..Material::of("film positive", &[Part::Whole("pet-film")]) };
+static FILM_POSITIVE: Material =
+    Material { solid: "waste.plastics-landfill.co2e", ..Material::of("film positive", &[Part::Whole("pet-film")]) };
 static MESH: Material = Material { solid: "waste.plastics-landfill.co2e", ..Material::of("mesh", &[Part::Whole("pet-film")]) };
 static EMULSION: Material = Material::of("emulsion", &[Part::Whole("screen-chemicals")]);
 static EMULSION_REMOVER: Material = Material::of("emulsion remover", &[Part::Whole("screen-chemicals")]);
@@ -39,13 +40,15 @@ impl Step for ScreenMaking {
         cleaner::used(book, flows, Stage::CleanUp, remover);
         let haze = mesh_made(book) * book.rate::<PerMesh<Liquid>>("screen.haze-remover");
         cleaner::used(book, flows, Stage::CleanUp, haze);
-        let emulsion_remover = mesh_made(book) * book.rate::<PerMesh<Liquid>>("screen.emulsion-remover") * book.rate::<Density>("screen-chemicals.density");
+        let emulsion_remover =
+            mesh_made(book) * book.rate::<PerMesh<Liquid>>("screen.emulsion-remover") * book.rate::<Density>("screen-chemicals.density");
         flows.buy(&EMULSION_REMOVER, emulsion_remover.clone());
         flows.to_sewer(Stage::CleanUp, &EMULSION_REMOVER, emulsion_remover);
         flows.rinse(Stage::CleanUp, "reclaim water", mesh_made(book) * book.rate::<PerMesh<Water>>("screen.reclaim-water"));
 
         type PerPiece = Per<Time, Piece>;
-        let hours = made(book) * (book.rate::<PerPiece>("screen.making-time").formula() + book.rate::<PerPiece>("screen.reclaim-time").formula());
+        let hours =
+            made(book) * (book.rate::<PerPiece>("screen.making-time").formula() + book.rate::<PerPiece>("screen.reclaim-time").formula());
         air::ventilate(book, flows, "screen making", hours * book.rate::<AirFlow>("air.screen-making"));
     }
 }

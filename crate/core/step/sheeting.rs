@@ -65,8 +65,10 @@ static BEADED_SHEETING: Material = Material {
     )
 };
 
-static LINER_PAPER: Material = Material { solid: "waste.liner-paper-landfill.co2e", ..Material::of("paper liner", &[Part::Whole("kraft-paper")]) };
-static LINER_SILICONE: Material = Material { solid: "waste.liner-paper-landfill.co2e", ..Material::of("liner silicone", &[Part::Whole("silicone")]) };
+static LINER_PAPER: Material =
+    Material { solid: "waste.liner-paper-landfill.co2e", ..Material::of("paper liner", &[Part::Whole("kraft-paper")]) };
+static LINER_SILICONE: Material =
+    Material { solid: "waste.liner-paper-landfill.co2e", ..Material::of("liner silicone", &[Part::Whole("silicone")]) };
 
 /// Sheeting, with the row of what a route spoils, and whether its make-ready takes good sheeting.
 pub struct SheetingCut {
@@ -101,7 +103,9 @@ impl Roll {
 
     /// The area bought, without layout loss.
     pub(super) fn bought(&self, book: &Book, spoiled: &str, make_ready: Option<(&str, &str)>) -> Formula<BoughtArea> {
-        let mut bought = self.run.counted() + self.per_spoiled.counted() * book.rate::<Share>(spoiled) + self.leaders.counted() * book.rate::<Length>("layout.leader");
+        let mut bought = self.run.counted()
+            + self.per_spoiled.counted() * book.rate::<Share>(spoiled)
+            + self.leaders.counted() * book.rate::<Length>("layout.leader");
         if let Some((pieces, on_sheeting)) = make_ready {
             bought = bought + self.per_make_ready.counted() * book.rate::<Piece>(pieces) * book.rate::<Share>(on_sheeting);
         }
@@ -131,7 +135,9 @@ impl Step for SheetingCut {
     }
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
-        for (roll, material, mass) in [(PRISMATIC, &PRISMATIC_SHEETING, "sheeting.prismatic.mass"), (BEADED, &BEADED_SHEETING, "sheeting.beaded.mass")] {
+        for (roll, material, mass) in
+            [(PRISMATIC, &PRISMATIC_SHEETING, "sheeting.prismatic.mass"), (BEADED, &BEADED_SHEETING, "sheeting.beaded.mass")]
+        {
             let bought = roll.bought(book, self.spoiled, self.make_ready) * book.rate::<Share>("layout.loss.sheeting").more();
             roll.layer(book, flows, material, mass, bought);
         }

@@ -6,7 +6,8 @@ use crate::quantity::{Density, FaceArea, Liquid, Mass, Per, Share, of};
 
 const WIPED: Measure<FaceArea> = Measure::new("blank wiped", "m2");
 
-static ISOPROPANOL: Material = Material { oxidised: "oxidation.isopropanol.co2e", ..Material::of("isopropanol", &[Part::Whole("oxygenated-solvent")]) };
+static ISOPROPANOL: Material =
+    Material { oxidised: "oxidation.isopropanol.co2e", ..Material::of("isopropanol", &[Part::Whole("oxygenated-solvent")]) };
 static RAGS: Material = Material { solid: "waste.wipers-landfill.co2e", ..Material::of("rags", &[Part::Whole("wipers")]) };
 
 /// The wipe.
@@ -18,7 +19,8 @@ impl Step for Wipe {
     }
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
-        let isopropanol = WIPED.counted() * book.rate::<Per<Liquid, FaceArea>>("wipe.isopropanol") * book.rate::<Density>("wipe.isopropanol-density");
+        let isopropanol =
+            WIPED.counted() * book.rate::<Per<Liquid, FaceArea>>("wipe.isopropanol") * book.rate::<Density>("wipe.isopropanol-density");
         flows.buy(&ISOPROPANOL, isopropanol.clone());
         flows.evaporate(Stage::Finishing, &ISOPROPANOL, isopropanol);
         let rags = WIPED.counted() * book.rate::<Per<Mass, FaceArea>>("wipe.rags");

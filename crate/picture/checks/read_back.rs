@@ -11,18 +11,12 @@ pub struct Element {
 
 impl Element {
     pub fn get(&self, key: &str) -> &str {
-        self.attributes
-            .iter()
-            .find(|(k, _)| k == key)
-            .map_or("", |(_, v)| v.as_str())
+        self.attributes.iter().find(|(k, _)| k == key).map_or("", |(_, v)| v.as_str())
     }
 
     /// A length in CSS px.
     pub fn px(&self, key: &str) -> f64 {
-        let value: f64 = self
-            .get(key)
-            .parse()
-            .unwrap_or_else(|_| panic!("{} {key}", self.name));
+        let value: f64 = self.get(key).parse().unwrap_or_else(|_| panic!("{} {key}", self.name));
         value / f64::from(UNITS_PER_PX)
     }
 
@@ -81,43 +75,21 @@ pub fn elements(svg: &str) -> Vec<Element> {
         if !closed {
             open.push(out.len());
         }
-        out.push(Element {
-            name: name.to_owned(),
-            attributes,
-            text: String::new(),
-        });
+        out.push(Element { name: name.to_owned(), attributes, text: String::new() });
     }
-    assert!(
-        open.is_empty() && rest.trim().is_empty(),
-        "left open: {rest}"
-    );
+    assert!(open.is_empty() && rest.trim().is_empty(), "left open: {rest}");
     out
 }
 
 /// Text with its entities resolved.
 fn plain(text: &str) -> String {
-    assert!(
-        !text.contains(|c: char| c.is_control() && c != '\n'),
-        "{text:?}"
-    );
+    assert!(!text.contains(|c: char| c.is_control() && c != '\n'), "{text:?}");
     let mut parts = text.split('&');
     let mut out = parts.next().unwrap_or_default().to_owned();
     for part in parts {
         let (name, after) = part.split_once(';').expect("an entity ends");
-        let entities = [
-            ("amp", '&'),
-            ("lt", '<'),
-            ("gt", '>'),
-            ("quot", '"'),
-            ("apos", '\''),
-        ];
-        out.push(
-            entities
-                .iter()
-                .find(|(n, _)| *n == name)
-                .expect("a known entity")
-                .1,
-        );
+        let entities = [("amp", '&'), ("lt", '<'), ("gt", '>'), ("quot", '"'), ("apos", '\'')];
+        out.push(entities.iter().find(|(n, _)| *n == name).expect("a known entity").1);
         out.push_str(after);
     }
     out

@@ -3,16 +3,7 @@ use crate::*;
 
 pub fn bar(label: &str, value: f64, text: &str, mark: Mark) -> Bar {
     let range = (value > 10.0).then_some((0.7 * value, 1.4 * value));
-    Bar {
-        label: label.to_owned(),
-        value,
-        text: text.to_owned(),
-        range,
-        look: Look {
-            colour: Colour::FILM,
-            mark,
-        },
-    }
+    Bar { label: label.to_owned(), value, text: text.to_owned(), range, look: Look { colour: Colour::FILM, mark } }
 }
 
 pub fn loads(bars: Vec<Bar>) -> LoadsPanel {
@@ -26,31 +17,16 @@ pub fn loads(bars: Vec<Bar>) -> LoadsPanel {
 
 pub fn many_loads(scale: f64) -> LoadsPanel {
     loads(vec![
-        bar(
-            "screen printing, ultraviolet-cured ink, reclaimed screens, short run",
-            1240.0 * scale,
-            "1\u{202F}240",
-            Mark::Plain,
-        ),
+        bar("screen printing, ultraviolet-cured ink, reclaimed screens, short run", 1240.0 * scale, "1\u{202F}240", Mark::Plain),
         bar("screen printing", 12.0 * scale, "12", Mark::Hatched),
-        bar(
-            "transfer-film-squeegee-weeding-bench-and-edge-sealing",
-            1630.5 * scale,
-            "1\u{202F}630.5 (shop value)",
-            Mark::Dashed,
-        ),
+        bar("transfer-film-squeegee-weeding-bench-and-edge-sealing", 1630.5 * scale, "1\u{202F}630.5 (shop value)", Mark::Dashed),
         bar("digital", 0.0, "0", Mark::Plain),
         bar("credit", -400.0 * scale, "\u{2212}400", Mark::Hatched),
     ])
 }
 
 fn swing(label: &str, low: f64, high: f64) -> Swing {
-    Swing {
-        label: label.to_owned(),
-        low,
-        high,
-        crosses: low * high < 0.0,
-    }
+    Swing { label: label.to_owned(), low, high, crosses: low * high < 0.0 }
 }
 
 pub fn swings(shift: f64) -> SwingsPanel {
@@ -61,17 +37,9 @@ pub fn swings(shift: f64) -> SwingsPanel {
         less_label: "digital loads less".to_owned(),
         more_label: "digital loads more".to_owned(),
         turns_label: "turns it".to_owned(),
-        key: SwingsKey {
-            low: "input at its low".to_owned(),
-            high: "input at its high".to_owned(),
-            centre: "as entered".to_owned(),
-        },
+        key: SwingsKey { low: "input at its low".to_owned(), high: "input at its high".to_owned(), centre: "as entered".to_owned() },
         rows: vec![
-            swing(
-                "service life of the digital face, from 7 to 12 years, as the warranty has it",
-                shift + 70.0,
-                shift - 70.0,
-            ),
+            swing("service life of the digital face, from 7 to 12 years, as the warranty has it", shift + 70.0, shift - 70.0),
             swing("signs of one design, 10 to 400", shift - 40.0, shift + 60.0),
             swing("ink laid down", shift - 3.0, shift + 2.0),
             swing("transfer film", shift, shift),
@@ -89,20 +57,12 @@ pub fn drawn() -> Vec<(String, (u32, u32), String)> {
             for scale in [1e-9, 1e-3, 1.0, 1e4, 1e12] {
                 let panel = many_loads(scale);
                 let size = (w, loads_height(&panel, w));
-                out.push((
-                    format!("loads {scale} {w}"),
-                    size,
-                    loads_svg(&panel, size, theme).unwrap(),
-                ));
+                out.push((format!("loads {scale} {w}"), size, loads_svg(&panel, size, theme).unwrap()));
             }
             for shift in [-500.0, -41.0, 0.0, 33.0, 4e6] {
                 let panel = swings(shift);
                 let size = (w, swings_height(&panel, w));
-                out.push((
-                    format!("swings {shift} {w}"),
-                    size,
-                    swings_svg(&panel, size, theme).unwrap(),
-                ));
+                out.push((format!("swings {shift} {w}"), size, swings_svg(&panel, size, theme).unwrap()));
             }
         }
     }
