@@ -12,7 +12,7 @@
   const valueAt = (row, step) => {
     const share = step / STEPS;
     const value = row.by_ratio ? row.low * Math.pow(row.high / row.low, share) : row.low + (row.high - row.low) * share;
-    return Number(value.toPrecision(4));
+    return Math.min(row.high, Math.max(row.low, Number(value.toPrecision(4))));
   };
   const stepOf = (row, value) => {
     const share = row.by_ratio ? Math.log(value / row.low) / Math.log(row.high / row.low) : (value - row.low) / (row.high - row.low);

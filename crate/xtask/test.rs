@@ -51,7 +51,7 @@ fn lints_of_wasm() -> Outcome {
 }
 
 fn tests() -> Outcome {
-    program::run(&mut program::cargo(&["test", "--workspace"]))
+    program::run(&mut program::cargo(&["test", "--workspace", "--no-fail-fast"]))
 }
 
 fn native_and_wasm() -> Outcome {

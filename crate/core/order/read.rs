@@ -94,10 +94,12 @@ impl Order {
         let mut faults = Vec::new();
         for (id, value) in &moved {
             let row = tables.find(id).map(|place| &tables.inputs[place]);
-            if !row.is_some_and(|row| row.low <= *value && *value <= row.high) {
-                let wanted = row.map_or("the id of a row of the tables".to_owned(), |row| {
-                    format!("a value from {} to {} {}", row.low, row.high, row.unit.words())
-                });
+            // The range holds the 5 % and 95 % points too, which a centre off its middle puts beyond low or high.
+            let range = row.map(|row| (row.low.min(row.ends().0), row.high.max(row.ends().1)));
+            if !range.is_some_and(|(low, high)| low <= *value && *value <= high) {
+                let words = row.map_or_else(String::new, |row| row.unit.words());
+                let wanted = range
+                    .map_or("the id of a row of the tables".to_owned(), |(low, high)| format!("a value from {low} to {high} {words}"));
                 faults.push(self.fault(id, &format!("`{value}`"), wanted.trim_end(), "move it within its range"));
             }
         }

@@ -56,11 +56,15 @@ fn bindgen(raw: &Path) -> Bindgen {
 }
 
 /// Panic messages carry the paths of source files; with these flags they are the same on every
-/// machine, and so are the page's bytes.
+/// machine, whichever registry its packages came from, and so are the page's bytes.
 fn without_own_paths() -> String {
-    let home = std::env::var_os("CARGO_HOME").map(PathBuf::from).or_else(|| std::env::home_dir().map(|home| home.join(".cargo")));
+    let home = std::env::var_os("CARGO_HOME").map(PathBuf::from);
+    let home = home.or_else(|| std::env::home_dir().map(|home| home.join(".cargo")));
+    let registries = home.and_then(|home| home.join("registry").join("src").read_dir().ok());
+    let mut folders: Vec<PathBuf> = registries.into_iter().flatten().filter_map(|entry| Some(entry.ok()?.path())).collect();
+    folders.sort();
     let mut flags = vec![remap(&place::root(), "faceload")];
-    flags.extend(home.map(|home| remap(&home, "cargo")));
+    flags.extend(folders.iter().map(|folder| remap(folder, "packages")));
     flags.join(",")
 }
 
