@@ -28,6 +28,7 @@ pub fn gaps(flows: &[Flow], activity: &Activity, values: &[f64]) -> Vec<Gap> {
             | What::SolidWaste(material, _)
             | What::LiquidWaste(material, _)
             | What::Evaporated(material, _)
+            | What::Dried(material, _)
             | What::ToSewer(material, _)
             | What::Recycled(material, _) => (material.name, -1.0),
             What::WaterDrawn(_) => ("water", 1.0),

@@ -1,7 +1,7 @@
 //! Flows: what enters and leaves the shop, by stage.
 
 use super::{Activity, Book, Formula, Material, Stage, Terms};
-use crate::quantity::{Electricity, Freight, FuelHeat, Length, Mass, Share, Water};
+use crate::quantity::{Electricity, Freight, FuelHeat, Length, Mass, Share, Time, Water};
 
 /// What flows.
 #[derive(Debug, Clone)]
@@ -16,6 +16,8 @@ pub enum What {
     LiquidWaste(&'static Material, Terms),
     /// A solvent going to air.
     Evaporated(&'static Material, Terms),
+    /// Water of an ink going to air.
+    Dried(&'static Material, Terms),
     /// A material going down the sewer.
     ToSewer(&'static Material, Terms),
     /// Scrap of the blank that is melted again.
@@ -34,6 +36,8 @@ pub enum What {
     Freight(Terms),
     /// Driving to a sign.
     Travel(Terms),
+    /// Somebody's time: not a load.
+    Attended(Terms),
 }
 
 /// Whether a flow is of every face made, or of those in use.
@@ -110,6 +114,16 @@ impl Flows {
     /// Lets a solvent evaporate.
     pub fn evaporate(&mut self, stage: Stage, material: &'static Material, mass: Formula<Mass>) {
         self.add(stage, &format!("solvent of {} to air", material.name), What::Evaporated(material, mass.into_terms()), Per::Made);
+    }
+
+    /// Lets the water of an ink dry.
+    pub fn dry(&mut self, material: &'static Material, mass: Formula<Mass>) {
+        self.add(Stage::Drying, &format!("water of {} to air", material.name), What::Dried(material, mass.into_terms()), Per::Made);
+    }
+
+    /// Takes somebody's time: not a load, but a buyer asks next.
+    pub fn attend(&mut self, label: &str, time: Formula<Time>) {
+        self.add(Stage::Imaging, label, What::Attended(time.into_terms()), Per::Made);
     }
 
     /// Rinses a material down the sewer.
@@ -202,6 +216,8 @@ impl What {
             | Self::SolidWaste(_, terms)
             | Self::LiquidWaste(_, terms)
             | Self::Evaporated(_, terms)
+            | Self::Dried(_, terms)
+            | Self::Attended(terms)
             | Self::ToSewer(_, terms)
             | Self::Recycled(_, terms)
             | Self::Discarded(_, terms)
@@ -221,6 +237,8 @@ impl What {
             | Self::SolidWaste(_, terms)
             | Self::LiquidWaste(_, terms)
             | Self::Evaporated(_, terms)
+            | Self::Dried(_, terms)
+            | Self::Attended(terms)
             | Self::ToSewer(_, terms)
             | Self::Recycled(_, terms)
             | Self::Discarded(_, terms)
@@ -241,6 +259,7 @@ impl What {
             Self::WaterDrawn(_) | Self::WaterToSewer(_) => "L",
             Self::Freight(_) => "kg\u{b7}m",
             Self::Travel(_) => "m",
+            Self::Attended(_) => "h",
             _ => "kg",
         }
     }

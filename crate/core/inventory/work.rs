@@ -1,8 +1,8 @@
 //! Work: one job as one route makes it, before any step has counted it.
 
 use super::Book;
-use crate::order::{Colour, Job};
-use crate::quantity::{Kind, Length, Piece, Share, Span};
+use crate::order::{Blank, Colour, Job};
+use crate::quantity::{FaceArea, Kind, Length, Piece, Share, Span};
 
 /// A colour that the route prints, with its share of the face.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -18,6 +18,18 @@ pub struct Printed {
 pub struct Layout {
     /// The widths in stock.
     pub rolls: Vec<Span>,
+    /// The narrow width for strips on panels, film and direct-applied.
+    pub strip: Span,
+    /// The height of a panel.
+    pub panel_height: Span,
+    /// What is wrapped round each edge of a panel.
+    pub wrap: Span,
+    /// The side of the screen table.
+    pub table: Span,
+    /// The face area below which designs share a screen, m2.
+    pub n_up_below: f64,
+    /// The most designs on one screen.
+    pub n_up_most: f64,
     /// The length of a roll.
     pub roll_length: Span,
     /// What is printed beyond the edge of a piece that is cut out afterwards.
@@ -42,6 +54,12 @@ impl Layout {
         rolls.sort_unstable();
         Self {
             rolls,
+            strip: span("layout.roll-strip.13"),
+            panel_height: span("layout.panel-height"),
+            wrap: span("layout.wrap"),
+            table: span("screen.table"),
+            n_up_below: book.choice::<FaceArea>("screen.n-up-below").base(),
+            n_up_most: book.choice::<Piece>("screen.n-up-most").base(),
             roll_length: span("layout.roll-length"),
             bleed: span("layout.bleed"),
             gutter: span("layout.gutter"),
@@ -87,6 +105,75 @@ impl Work<'_> {
         } else {
             designs * line.batch.map_or(1.0, |batch| (per_design / f64::from(batch)).ceil())
         }
+    }
+
+    /// How many designs share a screen: small faces, as many as the table takes.
+    pub fn n_up(&self) -> f64 {
+        let line = &self.job.line;
+        if self.face().base() >= self.layout.n_up_below || line.designs < 2 {
+            return 1.0;
+        }
+        let fits = (self.layout.table / line.width) * (self.layout.table / line.height);
+        (fits.max(1) as f64).min(self.layout.n_up_most).min(f64::from(line.designs)).max(1.0)
+    }
+
+    /// The sets of designs that are printed together, over the designs.
+    fn sets(&self) -> f64 {
+        let designs = f64::from(self.job.line.designs);
+        (designs / self.n_up()).ceil() / designs
+    }
+
+    /// The runs of one colour whose pieces need make-ready: its artwork may be shared by all designs.
+    pub fn runs_of(&self, colour: Colour) -> f64 {
+        let shared = self.job.line.shared.contains(&colour);
+        self.runs() / if shared { f64::from(self.job.line.designs) } else { 1.0 }
+    }
+
+    /// The make-ready of all colours, in runs.
+    pub fn make_ready_runs(&self) -> f64 {
+        self.printed.iter().fold(0.0, |sum, printed| sum + self.runs_of(printed.colour))
+    }
+
+    /// Screens set up: one per colour and run, designs that share one counted once.
+    pub fn set_ups(&self) -> f64 {
+        self.printed.iter().fold(0.0, |sum, printed| {
+            let shared = self.job.line.shared.contains(&printed.colour);
+            sum + self.runs_of(printed.colour) * if shared { 1.0 } else { self.sets() }
+        })
+    }
+
+    /// Impressions: faces and colours, designs on one screen printed at once.
+    pub fn impressions(&self) -> f64 {
+        self.faces() * self.sets() * self.printed.len() as f64
+    }
+
+    /// The strips that a face on panels is made of; one where it is on a flat blank.
+    pub fn strips(&self) -> u32 {
+        let height = self.job.line.height.count();
+        match self.job.line.blank {
+            Blank::Panels => {
+                u32::try_from((height + self.layout.panel_height.count() - 1) / self.layout.panel_height.count().max(1)).unwrap_or(1).max(1)
+            }
+            _ => 1,
+        }
+    }
+
+    /// The height of one strip, the wrap round both its edges included; of the whole face on a flat blank.
+    pub fn strip_height(&self) -> Span {
+        let line = &self.job.line;
+        match line.blank {
+            Blank::Panels => Span::nanometres(line.height.count() / i64::from(self.strips())) + self.layout.wrap * 2,
+            _ => line.shape.piece_height(line.width, line.height),
+        }
+    }
+
+    /// The sheeting that lies on one face, wrapped edges included, m2.
+    pub fn covered(&self) -> f64 {
+        let wrapped = match self.job.line.blank {
+            Blank::Panels => 2.0 * self.layout.wrap.metres() * self.job.line.width.metres() * f64::from(self.strips()),
+            _ => 0.0,
+        };
+        self.face().base() + wrapped
     }
 
     /// The printed bleed, where a printed colour reaches the edge of a piece cut out afterwards.

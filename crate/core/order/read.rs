@@ -98,8 +98,8 @@ impl Order {
             let range = row.map(|row| (row.low.min(row.ends().0), row.high.max(row.ends().1)));
             if !range.is_some_and(|(low, high)| low <= *value && *value <= high) {
                 let words = row.map_or_else(String::new, |row| row.unit.words());
-                let wanted = range
-                    .map_or("the id of a row of the tables".to_owned(), |(low, high)| format!("a value from {low} to {high} {words}"));
+                let wanted =
+                    range.map_or("the id of a row of the tables".to_owned(), |(low, high)| format!("a value from {low} to {high} {words}"));
                 faults.push(self.fault(id, &format!("`{value}`"), wanted.trim_end(), "move it within its range"));
             }
         }

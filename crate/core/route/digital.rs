@@ -8,7 +8,7 @@ use crate::step::{BlankMaking, Delivery, Inkjet, Laminating, LayoutPiece, Sheeti
 
 pub(super) struct Digital;
 
-const SPOILED: &str = "printer.misprint";
+const SPOILED: &[&str] = &["printer.misprint"];
 
 impl Route for Digital {
     fn name(&self) -> RouteName {
@@ -29,7 +29,7 @@ impl Route for Digital {
         }
         let (base, printed) = base::choose(&job.line, true)?;
         let work = Work { job, layout, base, printed, cut_out: true, through_printer: true };
-        lay(LayoutPiece::of(&work), 1, &layout.rolls, layout.roll_length, layout.start_waste).map(|_| work).ok_or(Reason::Roll)
+        lay_faces(&work, 1).map(|_| work).ok_or(Reason::Roll)
     }
 
     fn steps(&self, _: &Order, alternative: &Alternative) -> Vec<Box<dyn Step>> {
@@ -46,6 +46,7 @@ impl Route for Digital {
         match alternative.ink {
             Ink::Solvent => vec![("printer room", book.choice("air.printer.solvent"))],
             Ink::Uv => vec![("printer room", book.choice("air.printer.uv"))],
+            Ink::Resin | Ink::Water => vec![("printer room", book.choice("air.printer.resin"))],
         }
     }
 }

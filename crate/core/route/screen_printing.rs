@@ -5,12 +5,12 @@ use crate::inventory::{Book, Layout, Work};
 use crate::order::{Alternative, Drying, Job, Order, RouteName};
 use crate::quantity::{AirFlow, Kind, Length};
 use crate::step::{
-    BlankMaking, Delivery, LayoutPiece, Oven, Press, ScreenInk, ScreenMaking, SheetingCut, Step, UvLamps, Visits, WashUp, Wipe, lay,
+    BlankMaking, Delivery, LayoutPiece, Oven, Press, Racks, ScreenInk, ScreenMaking, SheetingCut, Step, UvLamps, Visits, WashUp, Wipe, lay,
 };
 
 pub(super) struct ScreenPrinting;
 
-const SPOILED: &str = "screen.spoilage";
+const SPOILED: &[&str] = &["screen.spoilage"];
 
 impl Route for ScreenPrinting {
     fn name(&self) -> RouteName {
@@ -30,19 +30,20 @@ impl Route for ScreenPrinting {
         if let Some(reason) = line.not.get(&self.name()) {
             return Err(Reason::Excluded(reason.clone()));
         }
-        let table = book.choice::<Length>("screen.table").base();
-        if line.width.metres().max(line.height.metres()) > table {
+        if line.width.max(line.height) > layout.table {
             return Err(Reason::Table);
         }
         let (base, printed) = base::choose(line, false)?;
         let work = Work { job, layout, base, printed, cut_out: false, through_printer: false };
-        lay(LayoutPiece::of(&work), 1, &layout.rolls, layout.roll_length, layout.start_waste).map(|_| work).ok_or(Reason::Roll)
+        lay_faces(&work, 1).map(|_| work).ok_or(Reason::Roll)
     }
 
     fn steps(&self, order: &Order, alternative: &Alternative) -> Vec<Box<dyn Step>> {
         let drying: Box<dyn Step> = match alternative.drying {
             Drying::Oven => Box::new(Oven),
-            Drying::Uv => Box::new(UvLamps),
+            Drying::Rack => Box::new(Racks),
+            Drying::Uv => Box::new(UvLamps { led: false }),
+            Drying::UvLed => Box::new(UvLamps { led: true }),
         };
         vec![
             Box::new(SheetingCut { spoiled: SPOILED, make_ready: Some(("screen.make-ready", "screen.make-ready-on-sheeting")) }),
@@ -61,7 +62,7 @@ impl Route for ScreenPrinting {
     fn exhausts(&self, book: &Book, alternative: &Alternative) -> Vec<(&'static str, AirFlow)> {
         match alternative.drying {
             Drying::Oven => vec![("oven", book.choice("oven.exhaust")), ("screen room", book.choice("air.screen-room"))],
-            Drying::Uv => vec![("screen room", book.choice("air.screen-room"))],
+            Drying::Rack | Drying::Uv | Drying::UvLed => vec![("screen room", book.choice("air.screen-room"))],
         }
     }
 }

@@ -5,11 +5,14 @@
 use super::Step;
 use crate::inventory::{Activity, Book, Flows, Material, Measure, Part, Work};
 use crate::order::Blank;
-use crate::quantity::{Kind, Mass, Per, Volume, of};
+use crate::quantity::{Area, Kind, Mass, Per, Volume, of};
 
 const BOUGHT: Measure<Volume> = Measure::new("aluminium bought", "m3");
 const KEPT: Measure<Volume> = Measure::new("aluminium in the blanks", "m3");
 
+const PANELS: Measure<Area> = Measure::new("panels bought", "m2");
+
+static PANEL: Material = Material::of("aluminium panels", &[Part::Whole("aluminium-panel")]);
 static ALUMINIUM: Material = Material::of("aluminium blank", &[Part::Whole("aluminium-sheet")]);
 
 /// Making the blank.
@@ -18,8 +21,11 @@ pub struct BlankMaking;
 impl Step for BlankMaking {
     fn count(&self, work: &Work<'_>, activity: &mut Activity) {
         let line = &work.job.line;
-        let Blank::Aluminium(thickness) = line.blank else { return };
         let signs = f64::from(line.quantity);
+        if line.blank == Blank::Panels {
+            activity.add(PANELS, of(line.width.metres() * line.height.metres() * signs));
+        }
+        let Blank::Aluminium(thickness) = line.blank else { return };
         activity.add(BOUGHT, of(line.shape.blank(line.width, line.height).base() * thickness.metres() * signs));
         activity.add(KEPT, of(line.face().base() * thickness.metres() * signs));
     }
@@ -31,6 +37,9 @@ impl Step for BlankMaking {
         flows.buy(&ALUMINIUM, bought.clone());
         flows.on_face(&ALUMINIUM, kept.clone());
         flows.recycle(&ALUMINIUM, bought - kept);
+        let panels = PANELS.counted() * book.rate::<Per<Mass, Area>>("panel.mass");
+        flows.buy(&PANEL, panels.clone());
+        flows.on_face(&PANEL, panels);
         flows.of_blank(false);
     }
 }

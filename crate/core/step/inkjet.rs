@@ -7,10 +7,11 @@
 use super::{Step, air, cleaner};
 use crate::inventory::{Activity, Book, Flows, Formula, Material, Measure, Part, Stage, Work};
 use crate::order::Ink;
-use crate::quantity::{AirFlow, Area, Density, FaceArea, Liquid, Per, Power, Share, Time, of};
+use crate::quantity::{AirFlow, Area, Density, FaceArea, Liquid, Per, Piece, Power, Share, Time, of};
 
 const SCANNED: Measure<Area> = Measure::new("area scanned, bleed included", "m2");
 const PRINTED: Measure<FaceArea> = Measure::new("area printed, all colours", "m2");
+const PIECES: Measure<Piece> = Measure::new("prints trimmed and checked", "pieces");
 const FACES: Measure<FaceArea> = Measure::new("area of prints left to outgas", "m2");
 
 const fn jet_ink(name: &'static str, stuff: &'static [Part], oxidised: &'static str) -> Material {
@@ -25,6 +26,7 @@ const fn jet_ink(name: &'static str, stuff: &'static [Part], oxidised: &'static 
 
 static SOLVENT_INK: Material = jet_ink("solvent jet ink", &[Part::Whole("solvent-ink")], "oxidation.jet-solvent.co2e");
 static UV_INK: Material = jet_ink("UV jet ink", &[Part::Whole("uv-ink")], "oxidation.uv-monomer.co2e");
+static RESIN_INK: Material = jet_ink("resin jet ink", &[Part::Whole("water-ink")], "oxidation.water-ink.co2e");
 
 /// The printer, with its ink.
 pub struct Inkjet {
@@ -37,15 +39,17 @@ pub(super) fn printing_hours(book: &Book, ink: Ink) -> Formula<Time> {
     let speed = match ink {
         Ink::Solvent => "printer.speed.solvent",
         Ink::Uv => "printer.speed.uv",
+        Ink::Resin | Ink::Water => "printer.speed.resin",
     };
     SCANNED.counted() * book.rate::<Share>("printer.misprint").more() / book.rate::<Per<Area, Time>>(speed)
 }
 
 impl Step for Inkjet {
     fn count(&self, work: &Work<'_>, activity: &mut Activity) {
-        let (line, bleed) = (&work.job.line, work.bleed() * 2);
-        let height = line.shape.piece_height(line.width, line.height);
-        activity.add(SCANNED, of((line.width + bleed).metres() * (height + bleed).metres() * work.faces()));
+        let bleed = work.bleed() * 2;
+        let scanned = (work.job.line.width + bleed).metres() * (work.strip_height() + bleed).metres() * f64::from(work.strips());
+        activity.add(SCANNED, of(scanned * work.faces()));
+        activity.add(PIECES, of(work.faces()));
         activity.add(PRINTED, work.face() * work.coverage() * of::<Share>(work.faces()));
         activity.add(FACES, work.face() * of::<Share>(work.faces()));
     }
@@ -55,6 +59,7 @@ impl Step for Inkjet {
         let (material, power, voc, room) = match self.ink {
             Ink::Solvent => (&SOLVENT_INK, "printer.power.solvent", "jet-ink.solvent.voc", "air.printer.solvent"),
             Ink::Uv => (&UV_INK, "printer.power.uv", "jet-ink.uv.voc", "air.printer.uv"),
+            Ink::Resin | Ink::Water => (&RESIN_INK, "printer.power.resin", "jet-ink.resin.voc", "air.printer.resin"),
         };
         let hours = printing_hours(book, self.ink);
         let days = hours.clone() / book.rate::<Time>("printer.hours-a-day");
@@ -73,12 +78,20 @@ impl Step for Inkjet {
         let purge = days.clone() * book.rate::<Liquid>("printer.purge") * density;
         let printed = on_faces.clone() + on_waste.clone();
         flows.buy(material, printed.clone() + purge.clone());
-        flows.on_face(material, on_faces * voc.rest());
-        flows.solid_waste(material, on_waste * voc.rest());
+        let watery = self.ink == Ink::Resin;
+        let water = if watery { book.rate::<Share>("jet-ink.resin.water").formula() } else { Formula::zero() };
+        let solids = voc.rest() - water.clone();
+        flows.on_face(material, on_faces * solids.clone());
+        flows.solid_waste(material, on_waste * solids);
+        if watery {
+            flows.dry(material, printed.clone() * water);
+        }
         flows.evaporate(Stage::Drying, material, printed * voc);
         flows.liquid_waste(material, purge);
         cleaner::used(book, flows, Stage::CleanUp, days * book.rate::<Liquid>("printer.cleaning"));
 
+        let trim = PIECES.counted() * book.rate::<Per<Time, Piece>>("labour.trim");
+        flows.attend("printing and trimming", hours.clone() * book.rate::<Share>("labour.printer-attended") + trim);
         air::ventilate(book, flows, "printer room", hours * book.rate::<AirFlow>(room));
         if self.ink == Ink::Solvent {
             let outgassing = FACES.counted()

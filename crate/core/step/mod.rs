@@ -3,6 +3,11 @@
 
 pub mod air;
 mod blank;
+mod copy;
+mod film;
+mod layer;
+mod plotter;
+mod racks;
 mod cleaner;
 mod delivery;
 mod inkjet;
@@ -19,15 +24,19 @@ mod wash_up;
 mod wipe;
 
 pub use blank::BlankMaking;
+pub use copy::CopyApplied;
 pub use delivery::{Delivery, Visits};
+pub use film::FilmLaid;
 pub use inkjet::Inkjet;
 pub use laminating::Laminating;
 pub use oven::Oven;
+pub use plotter::Plotter;
 pub use press::Press;
-pub use roll_layout::{Laid, Piece as LayoutPiece, lay};
+pub use racks::Racks;
+pub use roll_layout::{Laid, Piece as LayoutPiece, lay, lay_faces};
 pub use screen_ink::{MESH_ROWS, ScreenInk, open_area, theoretical_volume};
 pub use screen_making::ScreenMaking;
-pub use sheeting::{SHEETING_BOUGHT, SheetingCut};
+pub use sheeting::SheetingCut;
 pub use uv_lamps::UvLamps;
 pub use wash_up::WashUp;
 pub use wipe::Wipe;

@@ -4,7 +4,7 @@
 //! 0.3 m3/s warmed by 45 K: 16.3 kW.
 
 use super::Step;
-use crate::inventory::{Activity, Book, Flows, Measure, Stage, Work};
+use crate::inventory::{Activity, Book, Flows, Formula, Measure, Stage, Work};
 use crate::quantity::{AirFlow, Electricity, FaceArea, FuelHeat, Mass, Per, Piece, Power, Share, Time, Volume, Warmth, of};
 
 const DRIED: Measure<FaceArea> = Measure::new("face area through the oven, every colour", "m2");
@@ -14,19 +14,28 @@ const RUNS: Measure<Share> = Measure::new("runs that warm the oven up", "");
 /// The oven.
 pub struct Oven;
 
+/// Counts what is dried.
+pub(super) fn count(work: &Work<'_>, activity: &mut Activity) {
+    let passes = of::<Share>(work.printed.len() as f64);
+    activity.add(DRIED, work.face() * passes * of::<Share>(work.faces()));
+    activity.add(DRIED_MAKE_READY, work.face() * of::<Share>(work.make_ready_runs()) / of::<Piece>(1.0));
+    if !work.printed.is_empty() {
+        activity.add(RUNS, of(work.runs()));
+    }
+}
+
+/// The area dried, spoiled and make-ready pieces included.
+pub(super) fn dried(book: &Book) -> Formula<FaceArea> {
+    DRIED.counted() * book.rate::<Share>("screen.spoilage").more() + DRIED_MAKE_READY.counted() * book.rate::<Piece>("screen.make-ready")
+}
+
 impl Step for Oven {
     fn count(&self, work: &Work<'_>, activity: &mut Activity) {
-        let passes = of::<Share>(work.printed.len() as f64);
-        activity.add(DRIED, work.face() * passes * of::<Share>(work.faces()));
-        activity.add(DRIED_MAKE_READY, work.face() * passes * of::<Share>(work.runs()) / of::<Piece>(1.0));
-        if !work.printed.is_empty() {
-            activity.add(RUNS, of(work.runs()));
-        }
+        count(work, activity);
     }
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
-        let dried = DRIED.counted() * book.rate::<Share>("screen.spoilage").more()
-            + DRIED_MAKE_READY.counted() * book.rate::<Piece>("screen.make-ready");
+        let dried = dried(book);
         let hours =
             dried.clone() / book.rate::<Per<FaceArea, Time>>("oven.throughput") + RUNS.counted() * book.rate::<Time>("oven.warm-up");
         let rise = book.rate::<Warmth>("oven.temperature-rise");

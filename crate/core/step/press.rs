@@ -33,6 +33,8 @@ impl Step for Press {
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
         let hours = printing_hours(book) + set_up_hours(book);
+        let racked = impressions(book) * book.rate::<Per<Time, Piece>>("labour.racking");
+        flows.attend("setting up, printing and racking", hours.clone() + racked);
         flows.electricity(Stage::Imaging, "press", hours.clone() * book.rate::<Power>("screen.press-power"));
         air::ventilate(book, flows, "screen room", hours * book.rate::<AirFlow>("air.screen-room"));
     }

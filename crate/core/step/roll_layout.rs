@@ -5,7 +5,7 @@
 //! A face wider than every roll, as it may lie, cannot be laid without a splice: none, not zero.
 
 use crate::inventory::Work;
-use crate::order::Sheeting;
+use crate::order::{Blank, Sheeting};
 use crate::quantity::{BoughtArea, Length, Span, of};
 
 /// A piece to be laid.
@@ -48,13 +48,15 @@ impl Piece {
     pub fn of(work: &Work<'_>) -> Self {
         let line = &work.job.line;
         let bleed = work.bleed() * 2;
+        // Strips of a face on panels run along the roll.
+        let on_panels = line.blank == Blank::Panels;
         Self {
-            width: line.width + bleed,
-            height: line.shape.piece_height(line.width, line.height) + bleed,
+            width: if on_panels { work.strip_height() } else { line.width } + bleed,
+            height: if on_panels { line.width } else { work.strip_height() } + bleed,
             trim: work.layout.trim,
             free: if work.through_printer { work.layout.printer_margin } else { Span::ZERO },
             gutter: work.gutter(),
-            turns: line.sheeting == Sheeting::Beaded,
+            turns: line.sheeting == Sheeting::Beaded && !on_panels,
         }
     }
 }
@@ -102,8 +104,19 @@ fn lay_on(piece: Piece, count: u64, roll: Span, roll_length: Span, start_waste: 
     })
 }
 
-/// The job's faces laid out; none where no roll is wide enough.
-pub(super) fn lay_work(work: &Work<'_>) -> Option<Laid> {
+/// So many faces of a job laid out, with what one more face takes; none where no roll is wide enough.
+pub fn lay_faces(work: &Work<'_>, faces: u64) -> Option<Laid> {
     let layout = work.layout;
-    lay(Piece::of(work), work.faces() as u64, &layout.rolls, layout.roll_length, layout.start_waste)
+    let strips = u64::from(work.strips());
+    let mut rolls = layout.rolls.clone();
+    if work.job.line.blank == Blank::Panels && !work.through_printer {
+        rolls.insert(0, layout.strip);
+    }
+    let laid = lay(Piece::of(work), faces * strips, &rolls, layout.roll_length, layout.start_waste)?;
+    Some(Laid { per_piece: laid.per_piece * of::<crate::quantity::Share>(strips as f64), ..laid })
+}
+
+/// The job's faces laid out.
+pub(super) fn lay_work(work: &Work<'_>) -> Option<Laid> {
+    lay_faces(work, work.faces() as u64)
 }

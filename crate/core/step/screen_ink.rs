@@ -42,6 +42,14 @@ static UV_INK: Material = Material {
     ..Material::of("UV screen ink", &[Part::Whole("uv-ink")])
 };
 
+static WATER_INK: Material = Material {
+    oxidised: "oxidation.water-ink.co2e",
+    solid: "waste.plastics-landfill.co2e",
+    liquid: "waste.ink-liquid.co2e",
+    burnt: "waste.ink-burnt.co2e",
+    ..Material::of("water-based screen ink", &[Part::Whole("water-ink")])
+};
+
 static THINNER: Material =
     Material { oxidised: "oxidation.ink-solvent.co2e", ..Material::of("thinner", &[Part::Whole("oxygenated-solvent")]) };
 
@@ -59,7 +67,7 @@ impl Step for ScreenInk {
             let (area, per_piece, _) = if printed.colour.is_opaque() { OPAQUE } else { TRANSPARENT };
             let one = work.face() * of::<Share>(printed.coverage);
             activity.add(area, one * of::<Share>(work.faces()));
-            activity.add(per_piece, one * of::<Share>(work.runs()) / of::<Piece>(1.0));
+            activity.add(per_piece, one * of::<Share>(work.runs_of(printed.colour)) / of::<Piece>(1.0));
         }
     }
 
@@ -79,6 +87,7 @@ impl Step for ScreenInk {
             Ink::Solvent if self.voc_rule => (&SOLVENT_INK, "screen.ink.voc-rule", "screen.ink.solvent.density"),
             Ink::Solvent => (&SOLVENT_INK, "screen.ink.solvent.voc", "screen.ink.solvent.density"),
             Ink::Uv => (&UV_INK, "screen.ink.uv.voc", "screen.ink.uv.density"),
+            Ink::Water | Ink::Resin => (&WATER_INK, "screen.ink.water.voc", "screen.ink.water.density"),
         };
         let (voc, density) = (book.rate::<Density>(voc), book.rate::<Density>(density));
         let thinned = self.ink == Ink::Solvent && !self.voc_rule;
@@ -90,10 +99,15 @@ impl Step for ScreenInk {
         let ink_on_faces = on_faces.clone() * ink_share.clone();
         let ink_on_waste = on_waste.clone() * ink_share.clone();
         let printed = ink_on_faces.clone() + ink_on_waste.clone();
-        let solids = density.formula() - voc.formula();
+        let watery = self.ink == Ink::Water;
+        let water = if watery { book.rate::<Density>("screen.ink.water.water").formula() } else { Formula::zero() };
+        let solids = density.formula() - voc.formula() - water.clone();
         flows.buy(material, (printed.clone() + residue.clone()) * density);
         flows.on_face(material, ink_on_faces * solids.clone());
         flows.solid_waste(material, ink_on_waste * solids);
+        if watery {
+            flows.dry(material, printed.clone() * water);
+        }
         flows.evaporate(Stage::Drying, material, printed * voc);
         flows.liquid_waste(material, residue * density);
         if thinned {

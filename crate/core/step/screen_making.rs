@@ -49,6 +49,7 @@ impl Step for ScreenMaking {
         type PerPiece = Per<Time, Piece>;
         let hours =
             made(book) * (book.rate::<PerPiece>("screen.making-time").formula() + book.rate::<PerPiece>("screen.reclaim-time").formula());
+        flows.attend("making and reclaiming screens", hours.clone());
         air::ventilate(book, flows, "screen making", hours * book.rate::<AirFlow>("air.screen-making"));
     }
 }

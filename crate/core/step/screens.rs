@@ -27,14 +27,14 @@ pub(super) const KEPT: Screens = Screens {
 
 /// The screens once for every face they print.
 pub(super) const PRINTING: Screens = Screens {
-    image: Measure::new("image printed, times faces and colours", "m2"),
-    edge: Measure::new("width and height printed, times faces and colours", "m"),
-    number: Measure::new("faces times colours", "pieces"),
+    image: Measure::new("image printed, every impression", "m2"),
+    edge: Measure::new("width and height printed, every impression", "m"),
+    number: Measure::new("impressions", "pieces"),
 };
 
 impl Screens {
     fn add(&self, work: &Work<'_>, number: f64, activity: &mut Activity) {
-        let (w, h) = (work.job.line.width.metres(), work.job.line.height.metres());
+        let (w, h) = (work.job.line.width.metres(), work.job.line.height.metres() * work.n_up());
         activity.add(self.image, of(number * w * h));
         activity.add(self.edge, of(number * (w + h)));
         activity.add(self.number, of(number));
@@ -49,10 +49,8 @@ impl Screens {
 
 /// Counts the screens of a job.
 pub(super) fn count(work: &Work<'_>, activity: &mut Activity) {
-    let colours = work.printed.len() as f64;
-    let set_up = work.runs() * colours;
-    if work.job.line.kept { &KEPT } else { &NEW }.add(work, set_up, activity);
-    PRINTING.add(work, work.faces() * colours, activity);
+    if work.job.line.kept { &KEPT } else { &NEW }.add(work, work.set_ups(), activity);
+    PRINTING.add(work, work.impressions(), activity);
 }
 
 /// Screens set up, new and kept.

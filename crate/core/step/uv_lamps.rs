@@ -9,7 +9,10 @@ use crate::inventory::{Activity, Book, Flows, Stage, Work};
 use crate::quantity::{Power, Share};
 
 /// The lamps.
-pub struct UvLamps;
+pub struct UvLamps {
+    /// Whether they are LEDs, which burn only while a print passes.
+    pub led: bool,
+}
 
 impl Step for UvLamps {
     fn count(&self, _: &Work<'_>, _: &mut Activity) {
@@ -17,6 +20,10 @@ impl Step for UvLamps {
     }
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
+        if self.led {
+            flows.electricity(Stage::Drying, "UV LED lamps", printing_hours(book) * book.rate::<Power>("uv.led"));
+            return;
+        }
         let hours = printing_hours(book) + set_up_hours(book) * book.rate::<Share>("uv.idle");
         flows.electricity(Stage::Drying, "UV lamps", hours * book.rate::<Power>("uv.lamps"));
     }
