@@ -244,8 +244,8 @@ pub fn bases(comparison: &Comparison) -> Vec<String> {
 pub fn reason(reason: &Reason) -> String {
     match reason {
         Reason::Excluded(why) => format!("excluded by the order: {why}"),
-        Reason::Table => "the face is larger than the screen table".to_owned(),
-        Reason::Roll => "no roll in stock is wide enough, and splices are not in this version".to_owned(),
+        Reason::Table => "the face is larger than the screen table (`screen.table`)".to_owned(),
+        Reason::Roll => "no roll in stock is wide enough (`layout.roll`), and splices are not in this version".to_owned(),
         Reason::TwoBases => "it shows two colours that exist only as sheeting".to_owned(),
         Reason::NothingPrinted => "it shows one colour only: nothing is printed".to_owned(),
     }

@@ -2,7 +2,7 @@
 
 use crate::inventory::{Stage, What};
 use crate::load::Model;
-use crate::quantity::{AirFlow, Density, Kind, Liquid, Per, Time, of};
+use crate::quantity::{AirFlow, Density, Kind, Liquid, Per, Share, Time, of};
 use crate::route::route;
 use crate::step::{air, printing_time};
 
@@ -29,7 +29,9 @@ pub(super) fn cautions(model: &Model) -> Vec<Caution> {
             |flow| if let What::Evaporated(_, terms) = &flow.what { Some(terms.value(&model.activity, model.values())) } else { None },
         )
         .sum();
+    let made = model.book.rate::<Share>("stock.unsold").per_one_minus();
     let hours: Time = printing_time(&model.book, model.alternative.route == crate::order::RouteName::ScreenPrinting, model.alternative.ink)
+        .stocked(&made)
         .value(&model.activity, model.values());
     if hours.base() <= 0.0 || evaporated <= 0.0 {
         return Vec::new();

@@ -184,9 +184,9 @@ impl Flows {
                 });
             }
             let terms = flow.what.terms_mut();
-            let stock = Formula::<Share>::of_terms(terms.of_stock());
-            let stock = if flow.per == Per::Made { stock * made.clone() } else { stock };
-            *terms = std::mem::take(terms).plus(stock.terms(), 1.0);
+            let once = Formula::one();
+            let of_stock = if flow.per == Per::Made { &made } else { &once };
+            *terms = Formula::<Share>::of_terms(std::mem::take(terms)).stocked(of_stock).into_terms();
             list.push(flow);
         }
         Self { list, blank: false }

@@ -158,7 +158,7 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, faults: &mut 
         );
     }
     let overlay = fields.flag("overlay").unwrap_or(true);
-    let life = fields.measured("life", "years", 1.0, 50.0);
+    let life = fields.measured("life", "years", 1.0, 50.0, "10 years");
     let mesh = fields.get("mesh").map(|value| (fields.path("mesh"), value));
     let with = fields.get("with").map(|value| (fields.path("with"), value));
     fields.finish();
