@@ -114,17 +114,26 @@ fn perhaps(texts: &'static [&'static str]) -> impl Strategy<Value = String> {
     select(texts).prop_map(str::to_owned)
 }
 
+/// A face: its text, whether it takes width and height, and whether its corners may be rounded.
+#[derive(Debug, Clone)]
+struct Face {
+    text: String,
+    two_sizes: bool,
+    rounded: bool,
+}
+
 /// Shape, colours and rim of a sign without a code; or its code.
-fn face() -> impl Strategy<Value = (String, bool)> {
+fn face() -> impl Strategy<Value = Face> {
     let codes: Vec<String> = tables().signs.keys().cloned().collect();
-    let coded = select(codes).prop_map(|code| (format!(r#""code":"{code}""#), false));
+    let coded = select(codes).prop_map(|code| Face { text: format!(r#""code":"{code}""#), two_sizes: false, rounded: false });
     let shapes = ["square", "diamond", "octagon", "triangle", "disc", "shield", "rectangle", "pentagon"];
     let colours = ["red", "black", "blue", "green", "yellow", "orange", "brown", "fluorescent yellow-green"];
     let drawn = (select(shapes.to_vec()), subsequence(colours.to_vec(), 1..=3), 5_u32..=30, perhaps(&["", "", "red", "white", "black"]));
     let drawn = drawn.prop_map(|(shape, colours, share, rim)| {
         let colours: Vec<String> = colours.iter().map(|colour| format!(r#""{colour}":"{share} %""#)).collect();
         let rim = if rim.is_empty() { String::new() } else { format!(r#","rim":"{rim}""#) };
-        (format!(r#""shape":"{shape}","colours":{{{}}}{rim}"#, colours.join(",")), matches!(shape, "rectangle" | "pentagon"))
+        let text = format!(r#""shape":"{shape}","colours":{{{}}}{rim}"#, colours.join(","));
+        Face { text, two_sizes: matches!(shape, "rectangle" | "pentagon"), rounded: !matches!(shape, "disc" | "pentagon" | "shield") }
     });
     prop_oneof![coded, drawn]
 }
@@ -141,10 +150,10 @@ pub fn line() -> impl Strategy<Value = MadeUpLine> {
     let quantity = prop_oneof![1_u32..=12, 13_u32..=400];
     let counts = (quantity, 0.0_f64..1.0, proptest::option::of(1_u32..=500), proptest::option::of(any::<bool>()));
     let lengths = (24_u32..=128, 24_u32..=160, proptest::option::of(0_u32..=12), proptest::option::of(select(vec![63_u32, 80, 100, 125])));
-    (face(), lengths, counts, rest).prop_map(|((face, two_sizes), (width, height, corner, blank), (quantity, designs, batch, stock), rest)| MadeUpLine {
-        face,
-        size: (width, two_sizes.then_some(height)),
-        corner,
+    (face(), lengths, counts, rest).prop_map(|(face, (width, height, corner, blank), (quantity, designs, batch, stock), rest)| MadeUpLine {
+        size: (width, face.two_sizes.then_some(height)),
+        corner: corner.filter(|_| face.rounded),
+        face: face.text,
         quantity,
         designs: 1 + (f64::from(quantity - 1) * designs * designs) as u32,
         batch,
@@ -168,13 +177,15 @@ fn with() -> impl Strategy<Value = String> {
 fn alternative() -> impl Strategy<Value = String> {
     let route = select(vec!["screen-printing", "digital-printing"]);
     let overrides = proptest::collection::vec(with(), 0..=2);
-    (route, select(vec!["solvent", "uv"]), any::<bool>(), proptest::option::of(1_u32..=30), overrides).prop_map(|(route, ink, overlay, life, mut with)| {
-        // Two values for one row would be one key twice.
-        with.sort();
-        with.dedup_by_key(|text| text.split(':').next().unwrap_or_default().to_owned());
-        let life = life.map_or(String::new(), |years| format!(r#","life":"{years} years""#));
-        format!(r#""route":"{route}","ink":"{ink}","overlay":{overlay}{life},"with":{{{}}}"#, with.join(","))
-    })
+    (route, select(vec!["solvent", "uv"]), any::<bool>(), proptest::option::of(1_u32..=30), overrides).prop_map(
+        |(route, ink, overlay, life, mut with)| {
+            // Two values for one row would be one key twice.
+            with.sort();
+            with.dedup_by_key(|text| text.split(':').next().unwrap_or_default().to_owned());
+            let life = life.map_or(String::new(), |years| format!(r#","life":"{years} years""#));
+            format!(r#""route":"{route}","ink":"{ink}","overlay":{overlay}{life},"with":{{{}}}"#, with.join(","))
+        },
+    )
 }
 
 fn named(alternatives: Vec<String>) -> Vec<String> {
@@ -192,19 +203,29 @@ fn head() -> impl Strategy<Value = String> {
     let site = (select(areas), 0_u32..=6_000, any::<bool>(), proptest::option::of(0_u32..=500), proptest::option::of(0_u32..=200));
     let site = site.prop_map(|(area, degree_days, voc_rule, delivery, visit)| {
         let km = |key: &str, distance: Option<u32>| distance.map_or(String::new(), |km| format!(r#","{key}":"{km} km""#));
-        format!(r#""electricity":"{area}","degree_days":"{degree_days} K.d","voc_rule":{voc_rule}{}{}"#, km("delivery", delivery), km("visit", visit))
+        format!(
+            r#""electricity":"{area}","degree_days":"{degree_days} K.d","voc_rule":{voc_rule}{}{}"#,
+            km("delivery", delivery),
+            km("visit", visit)
+        )
     });
-    (site, select(vec!["AR4", "AR5", "AR6"]), any::<bool>(), 1_u32..=30)
-        .prop_map(|(site, gwp, oxidised, life)| format!(r#""site":{{{site}}},"gwp":"{gwp}","voc_oxidised":{oxidised},"life":"{life} years","#))
+    (site, select(vec!["AR4", "AR5", "AR6"]), any::<bool>(), 1_u32..=30).prop_map(|(site, gwp, oxidised, life)| {
+        format!(r#""site":{{{site}}},"gwp":"{gwp}","voc_oxidised":{oxidised},"life":"{life} years","#)
+    })
 }
 
 /// An order of one to four lines, with the default alternatives or one to three of its own.
 pub fn order() -> impl Strategy<Value = MadeUp> {
     let alternatives = prop_oneof![Just(Vec::new()), proptest::collection::vec(alternative(), 1..=3)];
-    (proptest::collection::vec(line(), 1..=4), head(), alternatives).prop_map(|(lines, head, alternatives)| MadeUp { lines, head, alternatives: named(alternatives) })
+    (proptest::collection::vec(line(), 1..=4), head(), alternatives).prop_map(|(lines, head, alternatives)| MadeUp {
+        lines,
+        head,
+        alternatives: named(alternatives),
+    })
 }
 
 /// An order whose two alternatives are the same but for their ids.
 pub fn order_of_equals() -> impl Strategy<Value = MadeUp> {
-    (order(), alternative()).prop_map(|(order, alternative)| MadeUp { alternatives: named(vec![alternative.clone(), alternative]), ..order })
+    (order(), alternative())
+        .prop_map(|(order, alternative)| MadeUp { alternatives: named(vec![alternative.clone(), alternative]), ..order })
 }

@@ -1,7 +1,12 @@
 //! Tests of the whole: against publications, against laws that must always hold, against bad input,
 //! and of the files themselves.
 
+mod cli;
 mod laws;
 mod made_up;
+mod program;
 mod published;
+mod readme;
+mod refused;
 mod shop;
+mod tidy;

@@ -81,7 +81,10 @@ pub fn input(model: &Model, id: &str) -> f64 {
 
 /// The one contribution of that label to an indicator.
 pub fn part<'a>(model: &'a Model, indicator: Indicator, label: &str) -> &'a Contribution {
-    model.parts(indicator, Per::Order).find(|part| part.label == label).unwrap_or_else(|| panic!("nothing of {label} counts in {}", indicator.id()))
+    model
+        .parts(indicator, Per::Order)
+        .find(|part| part.label == label)
+        .unwrap_or_else(|| panic!("nothing of {label} counts in {}", indicator.id()))
 }
 
 /// What one unit of that flow loads, in base units.

@@ -49,7 +49,7 @@
   faceload.arithmetic = (alternative, indicator) => {
     const told = faceload.engine.explain(alternative, indicator);
     opener = document.activeElement;
-    part("explain-title").textContent = `${faceload.labels.arithmetic}: ${told.alternative}, ${told.indicator}, ${told.total}`;
+    part("explain-title").textContent = `${faceload.labels["arithmetic"]}: ${told.alternative}, ${told.indicator}, ${told.total}`;
     const stages = told.stages.flatMap((stage) => [element("h3", { text: `${stage.name}: ${stage.total}` }), ...stage.flows.map((one, index) => flow(one, index))]);
     if (stages.length === 0) stages.push(element("p", { text: `Nothing in ${told.alternative} loads ${told.indicator}: no step of the route has such a flow, so the sum is 0. That is what the boundary holds, not a finding.` }));
     fill(part("explain-body"), element("p", { text: `${told.divided}. Units are converted where they differ; each product is given as it comes to.` }), ...stages,

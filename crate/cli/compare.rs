@@ -26,7 +26,8 @@ pub struct Arguments {
 /// Runs it.
 pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let tables = input::tables()?;
-    let comparison = input::compared(&tables, arguments.order.as_deref(), arguments.per.per(), arguments.boundary.map(BoundaryArgument::boundary))?;
+    let comparison =
+        input::compared(&tables, arguments.order.as_deref(), arguments.per.per(), arguments.boundary.map(BoundaryArgument::boundary))?;
     if arguments.json {
         return Ok(result::json(&comparison));
     }

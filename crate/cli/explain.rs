@@ -60,7 +60,11 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let Some(model) = comparison.model(&arguments.alternative) else {
         let ids: Vec<String> = comparison.models.iter().map(|model| format!("`{}`", model.alternative.id)).collect();
         let ids: Vec<&str> = ids.iter().map(String::as_str).collect();
-        return Err(Failure::Input(vec![format!("`{}` where the id of an alternative was wanted; this order has {}", arguments.alternative, words::join(&ids))]));
+        return Err(Failure::Input(vec![format!(
+            "`{}` where the id of an alternative was wanted; this order has {}",
+            arguments.alternative,
+            words::join(&ids)
+        )]));
     };
     let explained = explain(&tables, model, arguments.indicator.indicator(), per);
     if arguments.json {

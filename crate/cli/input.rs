@@ -14,7 +14,8 @@ use toml::de::{DeTable, DeValue};
 use crate::Failure;
 
 /// Named beside every help text.
-pub const DEMOS_HELP: &str = "ORDER is a file (TOML or JSON), `-` for standard input, or a demo: stop, diamonds, diamonds-stock; without one, stop.";
+pub const DEMOS_HELP: &str =
+    "ORDER is a file (TOML or JSON), `-` for standard input, or a demo: stop, diamonds, diamonds-stock; without one, stop.";
 
 /// The tables built in.
 pub fn tables() -> Result<Tables, Failure> {
@@ -30,7 +31,7 @@ pub fn compared(tables: &Tables, order: Option<&str>, per: Per, boundary: Option
         let words = words::fault(&fault);
         match fault {
             CompareFault::Table(_) | CompareFault::Mass(_) => Failure::Table(words),
-            CompareFault::Order(_) | CompareFault::NothingInCommon(_) => Failure::Input(words),
+            CompareFault::Order(_) | CompareFault::NothingMade(_) => Failure::Input(words),
         }
     })
 }
@@ -41,16 +42,25 @@ fn document(name: &str) -> Result<Document, Failure> {
         return Document::json(demo.name, demo.text).map_err(read);
     }
     let text = text_of(name)?;
-    let is_json = name.ends_with(".json") || (!name.ends_with(".toml") && text.trim_start_matches('\u{feff}').trim_start().starts_with('{'));
+    if text.len() > Document::LONGEST {
+        return Err(read(Document::too_long(name, text.len())));
+    }
+    let is_json =
+        name.ends_with(".json") || (!name.ends_with(".toml") && text.trim_start_matches('\u{feff}').trim_start().starts_with('{'));
     if is_json { Document::json(name, &text) } else { toml_document(name, &text) }.map_err(read)
 }
 
 fn text_of(name: &str) -> Result<String, Failure> {
     let mut bytes = Vec::new();
-    let read = if name == "-" { std::io::stdin().read_to_end(&mut bytes).map(|_| ()) } else { std::fs::read(name).map(|read| bytes = read) };
+    let read =
+        if name == "-" { std::io::stdin().read_to_end(&mut bytes).map(|_| ()) } else { std::fs::read(name).map(|read| bytes = read) };
     if let Err(error) = read {
         let demos: Vec<&str> = demo::DEMOS.iter().map(|demo| demo.name).collect();
-        return Err(Failure::Input(vec![format!("{name}: cannot be read ({}) where an order file was wanted; give a file, or a demo: {}", reason(&error), words::join(&demos))]));
+        return Err(Failure::Input(vec![format!(
+            "{name}: cannot be read ({}) where an order file was wanted; give a file, or a demo: {}",
+            reason(&error),
+            words::join(&demos)
+        )]));
     }
     String::from_utf8(bytes).map_err(|error| {
         let line = error.as_bytes()[..error.utf8_error().valid_up_to()].iter().filter(|byte| **byte == b'\n').count() + 1;

@@ -3,8 +3,8 @@
 use std::collections::BTreeSet;
 
 use faceload_core::factors::{Input, Origin, Tables};
-use faceload_core::inventory::{Book, Form, InputId, Stage, Term, Terms};
-use faceload_core::load::{Contribution, Indicator, Model, Per};
+use faceload_core::inventory::{Form, InputId, Stage, Term, Terms};
+use faceload_core::load::{Contribution, Indicator, Model, Part, Per};
 use faceload_core::quantity::{Kind, group, write_number};
 use serde::Serialize;
 
@@ -112,7 +112,7 @@ pub struct InputOf {
 /// Explains a load.
 pub fn explain(tables: &Tables, model: &Model, indicator: Indicator, per: Per) -> Explained {
     let total = model.load(indicator, per).value;
-    let whole = total * model.divisor(per);
+    let whole = model.contributions_of(indicator, per).fold(0.0, |sum, (part, one)| sum + model.value_of(part, one, Per::Order));
     let unit = indicator.unit();
     let divided = match per {
         Per::Order => format!("{} {unit} for the whole order", number(whole)),
@@ -126,57 +126,71 @@ pub fn explain(tables: &Tables, model: &Model, indicator: Indicator, per: Per) -
     };
     let mut stages = Vec::new();
     for (stage, name, module) in Stage::ALL {
-        let mut parts: Vec<(&Contribution, f64)> = model
-            .parts(indicator, per)
-            .filter(|part| part.stage == stage)
-            .map(|part| (part, model.value_of(part, Per::Order)))
-            .filter(|(_, value)| *value != 0.0)
+        let mut flows: Vec<(&Part, &Contribution, f64)> = model
+            .contributions_of(indicator, per)
+            .filter(|(_, one)| one.stage == stage)
+            .map(|(part, one)| (part, one, model.value_of(part, one, Per::Order)))
+            .filter(|(.., value)| *value != 0.0)
             .collect();
-        if parts.is_empty() {
+        if flows.is_empty() {
             continue;
         }
-        parts.sort_by(|a, b| b.1.abs().total_cmp(&a.1.abs()));
-        let sum = parts.iter().fold(0.0, |sum, (_, value)| sum + value);
+        flows.sort_by(|a, b| b.2.abs().total_cmp(&a.2.abs()));
+        let sum = flows.iter().fold(0.0, |sum, (.., value)| sum + value);
         stages.push(StageOf {
             name: format!("{name} ({module})"),
             total: format!("{} {unit}", number(sum)),
-            flows: parts.iter().map(|(part, value)| flow(model, part, *value)).collect(),
+            flows: flows.iter().map(|(part, one, value)| flow(model, part, one, *value)).collect(),
         });
     }
-    let used = model.inputs(indicator, per);
-    let shown = used.iter().filter(|id| is_shown(model, indicator, per, **id));
-    let inputs = shown.map(|id| input(tables, model.book.input(*id))).collect();
     Explained {
         alternative: model.alternative.id.clone(),
         indicator: indicator.label(),
         total: format!("{} {unit} {}", number(total), per.words()),
         divided,
         stages,
-        inputs,
+        inputs: inputs_in(tables, model, indicator, per),
     }
 }
 
-/// Whether an input stands in a product that is not zero.
-fn is_shown(model: &Model, indicator: Indicator, per: Per, id: InputId) -> bool {
-    model.parts(indicator, per).filter(|part| part.amount.holds(id) || part.factor.holds(id)).any(|part| model.value_of(part, per) != 0.0)
+/// The inputs that stand in a product that is not zero, each once.
+fn inputs_in(tables: &Tables, model: &Model, indicator: Indicator, per: Per) -> Vec<InputOf> {
+    let mut shown: Vec<&Input> = Vec::new();
+    for (part, one) in model.contributions_of(indicator, per).filter(|(part, one)| model.value_of(part, one, per) != 0.0) {
+        for (id, _) in one
+            .amount
+            .0
+            .iter()
+            .chain(&one.factor.0)
+            .filter(|term| part.value(&Terms(vec![(*term).clone()])) != 0.0)
+            .flat_map(|term| &term.inputs)
+        {
+            let row = part.plan.book.input(*id);
+            if !shown.contains(&row) {
+                shown.push(row);
+            }
+        }
+    }
+    shown.sort_by(|a, b| a.id.cmp(&b.id));
+    shown.into_iter().map(|row| input(tables, row)).collect()
 }
 
-fn flow(model: &Model, part: &Contribution, value: f64) -> FlowOf {
-    let amount = part.amount.value(&model.activity, model.values());
-    let factor = part.factor.value(&model.activity, model.values());
-    let (amounts, amount_common) = terms(model, &part.amount, part.amount_unit);
-    let is_one = part.factor.0.iter().all(|term| term.inputs.is_empty());
-    let (factors, factor_common) = if is_one { (Vec::new(), Vec::new()) } else { terms(model, &part.factor, part.factor_unit) };
+fn flow(model: &Model, part: &Part, one: &Contribution, value: f64) -> FlowOf {
+    let (amounts, amount_common) = terms(part, &one.amount, one.amount_unit);
+    let is_one = one.factor.0.iter().all(|term| term.inputs.is_empty());
+    let (factors, factor_common) = if is_one { (Vec::new(), Vec::new()) } else { terms(part, &one.factor, one.factor_unit) };
+    let by =
+        if part.plan.alternative.id == model.alternative.id { String::new() } else { format!(", made as {}", part.plan.alternative.id) };
     FlowOf {
-        label: part.label.clone(),
+        label: format!("{}{by}", one.label),
         product: format!(
             "{} {} \u{d7} {} {} = {} {}",
-            number(amount),
-            part.amount_unit,
-            number(factor),
-            part.factor_unit,
+            number(part.value(&one.amount)),
+            one.amount_unit,
+            number(part.value(&one.factor)),
+            one.factor_unit,
             number(value),
-            part.indicator.unit()
+            one.indicator.unit()
         ),
         amount: amounts,
         amount_common,
@@ -186,8 +200,8 @@ fn flow(model: &Model, part: &Contribution, value: f64) -> FlowOf {
 }
 
 /// The products that are not zero, and what all of them share; each value counts the shared part.
-fn terms(model: &Model, terms: &Terms, unit: &str) -> (Vec<TermOf>, Vec<Piece>) {
-    let value = |term: &Term| term.value(&model.activity, model.values());
+fn terms(part: &Part, terms: &Terms, unit: &str) -> (Vec<TermOf>, Vec<Piece>) {
+    let value = |term: &Term| term.value(&part.activity, part.plan.values());
     let shown: Vec<&Term> = terms.0.iter().filter(|term| value(term) != 0.0).collect();
     let shared: Vec<(InputId, Form)> = match shown[..] {
         [first, _, ..] => first.inputs.iter().copied().filter(|one| shown.iter().all(|term| term.inputs.contains(one))).collect(),
@@ -195,19 +209,19 @@ fn terms(model: &Model, terms: &Terms, unit: &str) -> (Vec<TermOf>, Vec<Piece>) 
     };
     let own = |term: &Term| Term { inputs: term.inputs.iter().copied().filter(|one| !shared.contains(one)).collect(), ..term.clone() };
     let list = shown.iter().map(|term| TermOf {
-        pieces: pieces(model, &own(term)),
+        pieces: pieces(part, &own(term)),
         value: format!("{} {unit}", number(value(term))),
         share: value(term).abs(),
     });
-    let common = pieces(model, &Term { coefficient: 1.0, measure: None, inputs: shared.clone() });
+    let common = pieces(part, &Term { coefficient: 1.0, measure: None, inputs: shared.clone() });
     (list.collect(), if shared.is_empty() { Vec::new() } else { common })
 }
 
-fn pieces(model: &Model, term: &Term) -> Vec<Piece> {
+fn pieces(part: &Part, term: &Term) -> Vec<Piece> {
     let mut pieces = Vec::new();
     if let Some(symbol) = term.measure {
         let stock = if symbol.stock { ", for stock" } else { "" };
-        let count = model.activity.count(symbol);
+        let count = part.activity.count(symbol);
         pieces.push(Piece {
             text: format!("{} {} {}{stock}", number(count), symbol.unit, symbol.name).replace("  ", " "),
             input: None,
@@ -215,7 +229,7 @@ fn pieces(model: &Model, term: &Term) -> Vec<Piece> {
         });
     }
     for (id, form) in &term.inputs {
-        let row = model.book.input(*id);
+        let row = part.plan.book.input(*id);
         pieces.push(Piece { text: as_formed(&value_of(row), *form), input: Some(row.id.clone()), item: Some(row.item.clone()) });
     }
     if term.coefficient != 1.0 {
@@ -301,16 +315,17 @@ pub fn input(tables: &Tables, input: &Input) -> InputOf {
 
 /// Every input that the models asked for, once; an alternative's own value stands for itself.
 pub fn inputs_of(tables: &Tables, models: &[Model]) -> Vec<InputOf> {
-    let mut seen: BTreeSet<(String, String, bool)> = BTreeSet::new();
+    let mut seen: BTreeSet<(String, String)> = BTreeSet::new();
     let mut list = Vec::new();
-    for model in models {
-        for id in used_inputs(&model.book) {
-            let row = model.book.input(id);
+    for plan in models.iter().flat_map(|model| model.parts.iter().map(|part| &part.plan)) {
+        for id in plan.book.used() {
+            let row = plan.book.input(id);
             let own = row.origin == Origin::Override;
-            if seen.insert((row.id.clone(), if own { model.alternative.id.clone() } else { String::new() }, own)) {
+            let whose = if own { plan.alternative.id.clone() } else { String::new() };
+            if seen.insert((row.id.clone(), whose)) {
                 let mut shown = input(tables, row);
                 if own {
-                    shown.item = format!("{} ({} only)", shown.item, model.alternative.id);
+                    shown.item = format!("{} ({} only)", shown.item, plan.alternative.id);
                 }
                 list.push(shown);
             }
@@ -318,10 +333,6 @@ pub fn inputs_of(tables: &Tables, models: &[Model]) -> Vec<InputOf> {
     }
     list.sort_by(|a, b| (&a.id, &a.item).cmp(&(&b.id, &b.item)));
     list
-}
-
-fn used_inputs(book: &Book) -> BTreeSet<InputId> {
-    book.used()
 }
 
 impl Explained {

@@ -29,7 +29,7 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 46] = [
+pub const LABELS: [Label; 50] = [
     label_of("order", "The order", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
@@ -62,6 +62,10 @@ pub const LABELS: [Label; 46] = [
     label_of("oxidised", "of CO2e: solvent oxidised in air", Ours),
     label_of("liquid-waste", "of waste: hazardous liquid", Trade),
     label_of("end-of-life", "of CO2e: end of life of the face", Standard("EN 15804, C1-C4")),
+    label_of("attended", "attended time (not a load)", Trade),
+    label_of("days", "whole order: days until ready (not a load)", Trade),
+    label_of("overlay-film", "cut overlay film", Trade),
+    label_of("direct-applied", "direct-applied copy", Trade),
     label_of("moves-low", "input at its 5 % point", Ours),
     label_of("moves-high", "at its 95 % point", Ours),
     label_of("moves-centre", "difference now", Ours),

@@ -15,6 +15,8 @@ pub fn look(comparison: &Comparison, index: usize) -> Look {
     let before = comparison.models[..index].iter().filter(|model| model.alternative.route == route).count();
     let colour = match route {
         RouteName::ScreenPrinting => Colour::SCREEN_PRINTING,
+        RouteName::OverlayFilm => Colour::FILM,
+        RouteName::DirectApplied => Colour::DIRECT_APPLIED,
         RouteName::DigitalPrinting => Colour::DIGITAL,
     };
     Look { colour, mark: [Mark::Plain, Mark::Hatched, Mark::Dashed][before % 3] }
@@ -46,7 +48,7 @@ pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator,
     SwingsPanel {
         title: String::new(),
         unit: format!("{}{}", indicator.unit(), comparison.per.suffix()),
-        centre: comparison.difference(a, b, indicator).value(),
+        centre: comparison.difference(a, b, indicator).map_or(0.0, |difference| difference.value()),
         less_label: format!("{} loads less", second.alternative.id),
         more_label: format!("{} loads more", second.alternative.id),
         turns_label: label("turns").to_owned(),

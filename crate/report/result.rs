@@ -19,6 +19,7 @@ struct Exchange<'a> {
     boundary: &'static str,
     lines: usize,
     lines_compared: usize,
+    lines_per_alternative: Vec<usize>,
     how_sure: &'static str,
     alternatives: Vec<One<'a>>,
 }
@@ -45,8 +46,9 @@ pub fn json(comparison: &Comparison) -> String {
         order: &comparison.order.name,
         per: comparison.per.name(),
         boundary: comparison.boundary.name(),
-        lines: comparison.lines,
-        lines_compared: comparison.lines_compared,
+        lines: comparison.jobs.iter().map(|job| job.lines).sum(),
+        lines_compared: comparison.lines_of(&comparison.common),
+        lines_per_alternative: comparison.places.iter().map(|place| comparison.lines_of(&comparison.makers.common(&[*place]))).collect(),
         how_sure: HOW_SURE,
         alternatives: alternatives.collect(),
     };

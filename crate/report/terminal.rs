@@ -21,16 +21,25 @@ pub fn comparison(comparison: &Comparison, bold: bool) -> String {
     out.push_str(&wrapped(&words::conditions(comparison), 0));
     out.push('\n');
 
-    let pairs = comparison.pairs();
+    let pairs = comparison.first_pairs();
     if let Some((a, b)) = pairs.first().copied() {
-        out.push_str(&wrapped(&format!("{}: {}", capital(comparison.per.words()), words::pair(comparison, a, b)), 0));
+        out.push_str(&wrapped(&format!("{}: {}", words::capital(comparison.per.words()), words::pair(comparison, a, b)), 0));
         for indicator in Indicator::ALL {
             out.push_str(&format!("  {:<8} {}\n", indicator.label(), words::difference(comparison, a, b, indicator)));
         }
         out.push_str(&format!("  ({})\n\n", words::HOW_SURE));
     }
-    out.push_str(&format!("{}\n", heading(&format!("{}, {}", label("loads"), comparison.per.words()))));
-    out.push_str(&table(comparison));
+    let on = words::part_of(comparison, &comparison.common);
+    let on = if on.is_empty() { String::new() } else { format!(", {on} that all of them can make") };
+    if comparison.common.is_empty() {
+        out.push_str(&wrapped(
+            "No line can be made by every alternative, so there is no common table; the pairs below each say on how many lines they stand.",
+            0,
+        ));
+    } else {
+        out.push_str(&format!("{}\n", heading(&format!("{}, {}{on}", label("loads"), comparison.per.words()))));
+        out.push_str(&table(comparison));
+    }
     out.push('\n');
     for model in &comparison.models {
         out.push_str(&format!("  {:<11} {}\n", model.alternative.id, words::alternative(&model.alternative)));
@@ -45,7 +54,7 @@ pub fn comparison(comparison: &Comparison, bold: bool) -> String {
         }
     }
     out.push_str(&format!("\n{}\n", heading(label("limits"))));
-    let dropped = comparison.dropped.iter().map(words::dropped);
+    let dropped = words::dropped(&comparison.makers.dropped).into_iter();
     let cautions = comparison.cautions.iter().map(words::caution);
     for line in dropped.chain(cautions) {
         out.push_str(&wrapped(&line, 2));
@@ -82,12 +91,6 @@ fn table(comparison: &Comparison) -> String {
         out.push('\n');
     }
     out
-}
-
-/// With its first letter large.
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
 /// Text broken at spaces, at most 100 letters a line.

@@ -1,10 +1,10 @@
 //! Everything the page shows of a comparison, as one JSON text.
 
 use faceload_core::analysis::{Swing, swings};
-use faceload_core::comparison::Comparison;
+use faceload_core::comparison::{Comparison, effort};
 use faceload_core::factors::{Spread, Tables};
 use faceload_core::inventory::{Stage, What};
-use faceload_core::load::{Indicator, Model};
+use faceload_core::load::{Contribution, Indicator, Model};
 use faceload_core::route::route;
 use serde::Serialize;
 
@@ -31,6 +31,8 @@ pub struct View {
     name: String,
     order_line: String,
     extent: String,
+    compared: String,
+    comparable: bool,
     conditions: String,
     moved: Vec<String>,
     per: &'static str,
@@ -116,19 +118,9 @@ struct MoveOf {
 /// The rows beside the loads.
 pub fn beside(comparison: &Comparison) -> Vec<Beside> {
     let per = comparison.per;
-    let flows = |model: &Model, wanted: fn(&What) -> bool| {
-        let sum = model
-            .flows
-            .iter()
-            .filter(|flow| !flow.blank && Model::counts(flow.stage, per) && wanted(&flow.what))
-            .fold(0.0, |sum, flow| sum + flow.what.terms().value(&model.activity, model.values()));
-        sum / model.divisor(per)
-    };
-    let parts = |model: &Model, stage: Option<Stage>, unit: &str| {
-        let wanted = model
-            .parts(Indicator::Co2e, per)
-            .filter(|part| stage.is_none_or(|stage| part.stage == stage) && (unit.is_empty() || part.factor_unit == unit));
-        wanted.fold(0.0, |sum, part| sum + model.value_of(part, per))
+    let of_co2e = |model: &Model, wanted: &dyn Fn(&Contribution) -> bool| {
+        let wanted = model.contributions_of(Indicator::Co2e, per).filter(|(_, one)| wanted(one));
+        wanted.fold(0.0, |sum, (part, one)| sum + model.value_of(part, one, per))
     };
     let row = |id: &str, unit: &'static str, value: &dyn Fn(&Model) -> f64| Beside {
         label: label(id),
@@ -136,11 +128,13 @@ pub fn beside(comparison: &Comparison) -> Vec<Beside> {
         texts: comparison.models.iter().map(|model| words::number(value(model))).collect(),
     };
     vec![
-        row("site-electricity", "kWh", &|model| flows(model, |what| matches!(what, What::Electricity(_)))),
-        row("site-heat", "MJ", &|model| flows(model, |what| matches!(what, What::Heat(_)))),
-        row("liquid-waste", "kg", &|model| flows(model, |what| matches!(what, What::LiquidWaste(..)))),
-        row("oxidised", "kg CO2e", &|model| parts(model, None, "kg CO2e per kg oxidised")),
-        row("end-of-life", "kg CO2e", &|model| parts(model, Some(Stage::EndOfLife), "")),
+        row("site-electricity", "kWh", &|model| model.flows_of(per, |what| matches!(what, What::Electricity(_)))),
+        row("site-heat", "MJ", &|model| model.flows_of(per, |what| matches!(what, What::Heat(_)))),
+        row("liquid-waste", "kg", &|model| model.flows_of(per, |what| matches!(what, What::LiquidWaste(..)))),
+        row("oxidised", "kg CO2e", &|model| of_co2e(model, &|one| one.factor_unit == "kg CO2e per kg oxidised")),
+        row("end-of-life", "kg CO2e", &|model| of_co2e(model, &|one| one.stage == Stage::EndOfLife)),
+        row("attended", "min", &|model| model.flows_of(per, |what| matches!(what, What::Attended(_))) * 60.0),
+        row("days", "days", &|model| effort(comparison, model).days),
     ]
 }
 
@@ -152,6 +146,8 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         name: comparison.order.name.clone(),
         order_line: words::order_line(&comparison.jobs),
         extent: words::extent(comparison),
+        compared: words::part_of(comparison, &comparison.common),
+        comparable: !comparison.common.is_empty(),
         conditions: words::conditions(comparison),
         moved: words::moved(comparison),
         per: comparison.per.name(),
@@ -185,7 +181,7 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         moves: moves(comparison, asked, swings),
         // While an input is being moved, its evidence stays as it is.
         inputs: if asked.rows.is_empty() { inputs_of(tables, &comparison.models) } else { Vec::new() },
-        dropped: comparison.dropped.iter().map(words::dropped).collect(),
+        dropped: words::dropped(&comparison.makers.dropped),
         cautions: comparison.cautions.iter().map(words::caution).collect(),
         left_out: words::left_out(&comparison.order, comparison.boundary),
         not_covered: words::NOT_COVERED,

@@ -40,14 +40,21 @@ pub fn alternative(alternative: &Alternative) -> String {
     let ink = match alternative.ink {
         Ink::Solvent => "solvent ink",
         Ink::Uv => "UV ink",
+        Ink::Water => "water-based ink",
+        Ink::Resin => "resin ink",
     };
-    let last = match (alternative.route, alternative.drying, alternative.overlay) {
-        (RouteName::ScreenPrinting, Drying::Oven, _) => "oven",
-        (RouteName::ScreenPrinting, Drying::Uv, _) => "UV lamps",
-        (RouteName::DigitalPrinting, _, true) => "clear overlay",
-        (RouteName::DigitalPrinting, _, false) => "no overlay",
+    let drying = match alternative.drying {
+        Drying::Rack => "racks",
+        Drying::Oven => "oven",
+        Drying::Uv => "UV lamps",
+        Drying::UvLed => "UV LED lamps",
     };
-    format!("{}, {ink}, {last}", route(alternative.route).label())
+    let label = route(alternative.route).label();
+    match alternative.route {
+        RouteName::ScreenPrinting => format!("{label}, {ink}, {drying}"),
+        RouteName::DigitalPrinting => format!("{label}, {ink}, {}", if alternative.overlay { "clear overlay" } else { "no overlay" }),
+        RouteName::OverlayFilm | RouteName::DirectApplied => label.to_owned(),
+    }
 }
 
 /// `1 sign`, `2 signs`.
@@ -79,17 +86,22 @@ pub fn order_line(jobs: &[Job]) -> String {
     written.collect::<Vec<_>>().join("; ")
 }
 
-/// How much face that is, on how many lines.
+/// How much face the order is, on how many lines.
 pub fn extent(comparison: &Comparison) -> String {
-    let m2 = comparison.models.first().map_or(0.0, |model| model.m2.base());
-    let jobs = comparison.jobs.len() as u64;
-    let lines = if comparison.lines_compared == comparison.lines {
-        count(comparison.lines as u64, "line")
-    } else {
-        format!("{} of {}", comparison.lines_compared, count(comparison.lines as u64, "line"))
-    };
-    let made = if jobs == comparison.lines_compared as u64 { String::new() } else { format!(", made as {}", count(jobs, "job")) };
-    format!("{} m2 of face on {lines}{made}", number(m2))
+    let lines: usize = comparison.jobs.iter().map(|job| job.lines).sum();
+    let m2 = comparison.m2_of(&(0..comparison.jobs.len()).collect::<Vec<_>>());
+    let made =
+        if comparison.jobs.len() == lines { String::new() } else { format!(", made as {}", count(comparison.jobs.len() as u64, "job")) };
+    format!("{} m2 of face on {}{made}", number(m2), count(lines as u64, "line"))
+}
+
+/// On how much of the order some jobs are, where that is not all of it.
+pub fn part_of(comparison: &Comparison, jobs: &[usize]) -> String {
+    let lines: usize = comparison.jobs.iter().map(|job| job.lines).sum();
+    if jobs.len() == comparison.jobs.len() {
+        return String::new();
+    }
+    format!("on {} of {}, {} m2", comparison.lines_of(jobs), count(lines as u64, "line"), number(comparison.m2_of(jobs)))
 }
 
 /// What the order rests on, in a line.
@@ -147,11 +159,11 @@ pub fn join(names: &[&str]) -> String {
 /// The answer for a pair, in a sentence: what is lower, what got worse, what is about the same.
 pub fn pair(comparison: &Comparison, a: usize, b: usize) -> String {
     let (first, second) = (&comparison.models[a].alternative.id, &comparison.models[b].alternative.id);
-    let having = |verdict| {
-        let labels =
-            Indicator::ALL.into_iter().filter(|indicator| comparison.difference(a, b, *indicator).verdict == verdict).map(Indicator::label);
-        labels.collect::<Vec<_>>()
-    };
+    let differences: Vec<_> = Indicator::ALL.into_iter().filter_map(|indicator| comparison.difference(a, b, indicator)).collect();
+    if differences.is_empty() {
+        return format!("{first} and {second} share no line, so they are not ranked.");
+    }
+    let having = |verdict| differences.iter().filter(|one| one.verdict == verdict).map(|one| one.indicator.label()).collect::<Vec<_>>();
     let (less, more, same) = (having(Verdict::FirstLess), having(Verdict::SecondLess), having(Verdict::AboutTheSame));
     let mut parts = Vec::new();
     match (less.is_empty(), more.is_empty()) {
@@ -161,35 +173,53 @@ pub fn pair(comparison: &Comparison, a: usize, b: usize) -> String {
         (true, true) => {}
     }
     if !same.is_empty() {
-        parts.push(format!(
-            "{} {} about the same{}",
-            join(&same),
-            if same.len() == 1 { "is" } else { "are" },
-            if parts.is_empty() { format!(" for {first} and {second}") } else { String::new() }
-        ));
+        let whose = if parts.is_empty() { format!(" for {first} and {second}") } else { String::new() };
+        parts.push(format!("{} {} about the same{whose}", join(&same), if same.len() == 1 { "is" } else { "are" }));
     }
     let sentence = parts.join("; ");
-    let mut letters = sentence.chars();
-    let sentence = if less.is_empty() && more.is_empty() {
-        letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
-    } else {
-        sentence
-    };
-    format!("{sentence}.")
+    let sentence = if less.is_empty() && more.is_empty() { capital(&sentence) } else { sentence };
+    let shared = comparison.shared(a, b);
+    let on = part_of(comparison, &shared);
+    let on = if on.is_empty() { String::new() } else { format!(" ({on})") };
+    format!("{sentence}{on}{}.", helped(comparison, a, b))
+}
+
+/// Who makes how much of a pair's lines for whom, where an `otherwise` is followed.
+fn helped(comparison: &Comparison, a: usize, b: usize) -> String {
+    let Some((first, second)) = comparison.of_pair(a, b) else { return String::new() };
+    let shares: Vec<String> = [first, second]
+        .iter()
+        .filter(|model| model.parts.len() > 1)
+        .map(|model| {
+            let parts = model.parts.iter().filter(|part| part.m2.base() > 0.0);
+            let parts: Vec<String> = parts
+                .map(|part| format!("{} {} %", part.plan.alternative.id, write_number(part.m2.base() / model.m2.base() * 100.0, 2)))
+                .collect();
+            let parts: Vec<&str> = parts.iter().map(String::as_str).collect();
+            format!("of the m2 for {}, {}", model.alternative.id, join(&parts))
+        })
+        .collect();
+    if shares.is_empty() { String::new() } else { format!("; {}", shares.join("; ")) }
+}
+
+/// With its first letter large.
+pub fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
 /// How one indicator differs in a pair.
 pub fn difference(comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> String {
-    let difference = comparison.difference(a, b, indicator);
     let (first, second) = (&comparison.models[a].alternative.id, &comparison.models[b].alternative.id);
+    let Some(difference) = comparison.difference(a, b, indicator) else { return format!("{first} and {second} share no line") };
     let (lower, higher) = if difference.value() < 0.0 { (second, first) } else { (first, second) };
-    let share = difference.share_of_smaller().map(|share| format!(", {}", percent_more(share))).unwrap_or_default();
-    let same = if difference.verdict == Verdict::AboutTheSame { "about the same: " } else { "" };
     let loads = format!("{first} {}, {second} {} {}", number(difference.first), number(difference.second), indicator.unit());
     if difference.value() == 0.0 {
         return format!("{loads}: no difference");
     }
-    format!("{loads}: {same}{higher} {} more than {lower}{share}", number(difference.value().abs()))
+    let share = difference.share_of_smaller().map(|share| format!(", {}", percent_more(share))).unwrap_or_default();
+    let more = format!("{higher} {} more than {lower}{share}", number(difference.value().abs()));
+    if difference.verdict == Verdict::AboutTheSame { format!("{loads}: about the same ({more})") } else { format!("{loads}: {more}") }
 }
 
 /// A share more, in words a reader can check: per cent up to a doubling, then times as much.
@@ -216,7 +246,6 @@ pub fn left_out(order: &Order, boundary: Boundary) -> Vec<String> {
         out.push("visits to the sign: the order gives no distance".to_owned());
     }
     out.push("replacements within a study period, posts, and use of the sign".to_owned());
-    out.push("cut overlay film and direct-applied copy: not in this version".to_owned());
     out
 }
 
@@ -224,12 +253,17 @@ pub fn left_out(order: &Order, boundary: Boundary) -> Vec<String> {
 pub fn bases(comparison: &Comparison) -> Vec<String> {
     let mut lines = Vec::new();
     for model in &comparison.models {
-        let layout = faceload_core::inventory::Layout::read(&model.book);
         let mut said: Vec<String> = Vec::new();
         for job in &comparison.jobs {
-            if let Ok(work) = route(model.alternative.route).work(job, &layout, &model.book) {
+            if let Ok(work) = route(model.alternative.route).work(job, &model.layout) {
                 let printed: Vec<&str> = work.printed.iter().map(|printed| printed.colour.name()).collect();
-                let one = format!("{} printed on {} sheeting", join(&printed), work.base.name());
+                let one = match model.alternative.route {
+                    RouteName::DirectApplied => format!("white copy on {} sheeting", work.base.name()),
+                    RouteName::OverlayFilm => format!("{} film on {} sheeting", join(&printed), work.base.name()),
+                    RouteName::ScreenPrinting | RouteName::DigitalPrinting => {
+                        format!("{} printed on {} sheeting", join(&printed), work.base.name())
+                    }
+                };
                 if !said.contains(&one) {
                     said.push(one);
                 }
@@ -244,16 +278,32 @@ pub fn bases(comparison: &Comparison) -> Vec<String> {
 pub fn reason(reason: &Reason) -> String {
     match reason {
         Reason::Excluded(why) => format!("excluded by the order: {why}"),
-        Reason::Table => "the face is larger than the screen table".to_owned(),
-        Reason::Roll => "no roll in stock is wide enough, and splices are not in this version".to_owned(),
+        Reason::Table => "the face is larger than the screen table (`screen.table`)".to_owned(),
+        Reason::Roll => "no roll in stock is wide enough (`layout.roll`), and splices are not in this version".to_owned(),
         Reason::TwoBases => "it shows two colours that exist only as sheeting".to_owned(),
+        Reason::FilmColours => "it shows more colours than a face takes in film (`film.most-colours`)".to_owned(),
+        Reason::WhiteFilm => "white would have to be laid on a coloured base, and film is transparent".to_owned(),
+        Reason::LightCopy => "direct-applied copy is white on one dark ground".to_owned(),
         Reason::NothingPrinted => "it shows one colour only: nothing is printed".to_owned(),
     }
 }
 
-/// A dropped job, in a sentence.
-pub fn dropped(dropped: &Dropped) -> String {
-    format!("{}: {} cannot make it: {}", dropped.label, dropped.alternative, reason(&dropped.reason))
+/// What alternatives cannot make, a sentence for each alternative and reason.
+pub fn dropped(all: &[Dropped]) -> Vec<String> {
+    let mut groups: Vec<(String, Vec<&str>)> = Vec::new();
+    for one in all {
+        let instead = one.instead.as_ref().map(|id| format!(", so {id} makes it")).unwrap_or_default();
+        let what = format!("{} cannot make it: {}{instead}", one.id, reason(&one.reason));
+        match groups.iter_mut().find(|(known, _)| *known == what) {
+            Some((_, labels)) => labels.push(&one.label),
+            None => groups.push((what, vec![&one.label])),
+        }
+    }
+    let shown = |labels: &[&str]| match labels {
+        [first, second, third, rest @ ..] if rest.len() > 1 => format!("{first}, {second}, {third} and {} more", rest.len()),
+        all => join(all),
+    };
+    groups.iter().map(|(what, labels)| format!("{}: {what}", shown(labels))).collect()
 }
 
 /// A caution about an air flow.
@@ -282,11 +332,9 @@ pub fn fault(fault: &CompareFault) -> Vec<String> {
                 )
             })
             .collect(),
-        CompareFault::NothingInCommon(all) => {
-            let mut lines: Vec<String> = all.iter().map(dropped).collect();
-            lines.push(
-                "no line can be made by every alternative, so nothing is compared; take an alternative out, or change the lines".to_owned(),
-            );
+        CompareFault::NothingMade(all) => {
+            let mut lines = dropped(all);
+            lines.push("no alternative can make any line, so nothing is compared; change the lines, or add an alternative".to_owned());
             lines
         }
     }

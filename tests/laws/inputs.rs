@@ -6,7 +6,6 @@ use faceload_core::quantity::Kind;
 use super::bits;
 use crate::shop::{self, tables};
 
-
 #[test]
 fn every_input_lies_within_its_range_and_its_ends_enclose_it() {
     for input in &tables().inputs {
@@ -21,7 +20,11 @@ fn every_input_lies_within_its_range_and_its_ends_enclose_it() {
 #[test]
 fn a_value_may_be_stated_in_any_unit_that_measures_it() {
     let made = |site: &str, with: &str| {
-        let text = shop::one_at(site, r#""code":"R1-1","size":"30 in","quantity":100,"rim":"red""#, &format!(r#""route":"digital-printing","with":{{{with}}}"#));
+        let text = shop::one_at(
+            site,
+            r#""code":"R1-1","size":"30 in","quantity":100,"rim":"red""#,
+            &format!(r#""route":"digital-printing","with":{{{with}}}"#),
+        );
         bits(&text).expect("a good order").0
     };
     for (id, one, other) in [
@@ -41,7 +44,9 @@ fn a_value_may_be_stated_in_any_unit_that_measures_it() {
         });
         assert!(same, "{id}");
     }
-    for (one, other) in [(r#""delivery":"60 mi""#, r#""delivery":"96.56064 km""#), (r#""degree_days":"2800 K.d""#, r#""degree_days":"67200 K.h""#)] {
+    for (one, other) in
+        [(r#""delivery":"60 mi""#, r#""delivery":"96.56064 km""#), (r#""degree_days":"2800 K.d""#, r#""degree_days":"67200 K.h""#)]
+    {
         assert_eq!(made(one, ""), made(other, ""), "{one}");
     }
 }
@@ -73,6 +78,10 @@ fn a_corner_that_does_not_fit_its_face_is_refused() {
     for (shape, size, corner) in [("square", "6 in", "4 in"), ("triangle", "6 in", "3 in"), ("diamond", "12 in", "7 in")] {
         let line = format!(r#""shape":"{shape}","size":"{size}","corner":"{corner}","quantity":10,"colours":{{"red":"50 %"}}"#);
         let read = shop::read(&shop::one(&line, r#""route":"screen-printing""#));
-        assert!(read.is_err(), "a {shape} of {size} with corners of {corner} was taken: {:?} m2", read.map(|order| order.lines[0].face().base()));
+        assert!(
+            read.is_err(),
+            "a {shape} of {size} with corners of {corner} was taken: {:?} m2",
+            read.map(|order| order.lines[0].face().base())
+        );
     }
 }

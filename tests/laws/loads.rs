@@ -92,7 +92,8 @@ fn a_flow_taken_away_leaves_a_gap() {
     let comparison = shop::compared(r#"{"schema_version":1,"line":[{"code":"R1-1","size":"30 in","quantity":100}]}"#);
     for model in &comparison.models {
         for (index, flow) in model.flows.iter().enumerate() {
-            let found_again = !matches!(flow.what, What::Discarded(..) | What::Electricity(_) | What::Heat(_) | What::Freight(_) | What::Travel(_));
+            let found_again =
+                !matches!(flow.what, What::Discarded(..) | What::Electricity(_) | What::Heat(_) | What::Freight(_) | What::Travel(_));
             let value = flow.what.terms().value(&model.activity, model.values());
             if found_again && value > 0.0 {
                 let mut flows = model.flows.clone();

@@ -4,6 +4,7 @@
 //! others and more.
 
 mod inputs;
+mod jobs;
 mod loads;
 mod quantity;
 mod sameness;

@@ -79,8 +79,24 @@ proptest! {
 fn a_row_of_the_roll_that_is_filled_up_wastes_less() {
     // Four 6 in signs lie across the 24 in roll: one sign wastes three places, two waste two.
     let waste = |quantity| {
-        let order = shop::compared(&format!(r#"{{"schema_version":1,"line":[{{"code":"R1-1","size":"6 in","quantity":{quantity},"stock":false}}]}}"#));
+        let order = shop::compared(&format!(
+            r#"{{"schema_version":1,"line":[{{"code":"R1-1","size":"6 in","quantity":{quantity},"stock":false}}]}}"#
+        ));
         order.model("screen").expect("a default alternative").load(Indicator::Waste, Per::Order).value
     };
     assert!(waste(2) < waste(1) && waste(4) < waste(2) && waste(5) > waste(4));
+}
+
+#[test]
+fn very_many_signs_are_counted_right_or_refused() {
+    // Equal lines are one job; 5,000 lines of a million signs and designs are more than 32 bits hold.
+    let line = r#"{"shape":"square","size":"12 in","quantity":1000000,"designs":1000000,"batch":1,"stock":false,"colours":{"red":"50 %"}}"#;
+    let order = |lines: usize| format!(r#"{{"schema_version":1,"line":[{}]}}"#, vec![line; lines].join(","));
+    let load = |comparison: &faceload_core::comparison::Comparison| comparison.models[0].load(Indicator::Co2e, Per::Order).value;
+    let few = shop::compared(&order(2));
+    let Ok(read) = shop::read(&order(5_000)) else { return };
+    let Ok(many) = faceload_core::comparison::compare(shop::tables(), &read, Per::Order, faceload_core::order::Boundary::Face) else {
+        return;
+    };
+    assert!((load(&many) / load(&few) / 2_500.0 - 1.0).abs() < 1e-9, "{} for 5,000 lines, {} for 2", load(&many), load(&few));
 }

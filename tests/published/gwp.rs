@@ -29,7 +29,8 @@ fn potentials_are_those_of_the_reports() {
 #[test]
 fn an_order_is_weighed_with_the_set_it_names() {
     let per_kwh = |gwp: &str| {
-        let comparison = compared(&format!(r#"{{"schema_version":1,"gwp":"{gwp}","line":[{{"code":"R1-1","size":"30 in","quantity":10}}]}}"#));
+        let comparison =
+            compared(&format!(r#"{{"schema_version":1,"gwp":"{gwp}","line":[{{"code":"R1-1","size":"30 in","quantity":10}}]}}"#));
         let model = comparison.model("screen").expect("a default alternative");
         let gases = ["ch4", "n2o"].map(|gas| input(model, &format!("electricity.us-rfcw.co2e.{gas}")));
         let generated = factor(model, Indicator::Co2e, "press") * (1.0 - input(model, "electricity.us-rfcw.loss"));

@@ -16,10 +16,9 @@ fn screen(ink: &str, with: &str) -> Comparison {
     compared(&one(SIGNS, &format!(r#""route":"screen-printing","ink":"{ink}","with":{{{with}}}"#)))
 }
 
-/// Digital printing of the same signs with a red rim, so that they bleed, and with no gutter but a
-/// nanometre.
+/// Digital printing of the same signs with a red rim, so that they bleed, and without a gutter.
 fn digital(leader: &str) -> Comparison {
-    let with = format!(r#""layout.gutter":"0.000001 mm","layout.leader":"{leader}","layout.loss.sheeting":"0","layout.loss.overlay":"0""#);
+    let with = format!(r#""layout.gutter":"0 mm","layout.leader":"{leader}","layout.loss.sheeting":"0","layout.loss.overlay":"0""#);
     compared(&one(&format!(r#"{SIGNS},"rim":"red""#), &format!(r#""route":"digital-printing","with":{{{with}}}"#)))
 }
 

@@ -54,7 +54,8 @@ fn a_mesh_stated_by_the_shop_lays_down_its_own_volume() {
         let comparison = compared(&one(line, &format!(r#""route":"screen-printing","ink":"uv"{mesh}"#)));
         let model = comparison.model("only").expect("the order has one alternative");
         // Without the residue in the screens, which is thrown away.
-        let residue = crate::shop::flow(model, "UV screen ink, liquid", |what| matches!(what, faceload_core::inventory::What::LiquidWaste(..)));
+        let residue =
+            crate::shop::flow(model, "UV screen ink, liquid", |what| matches!(what, faceload_core::inventory::What::LiquidWaste(..)));
         (bought(model, "UV screen ink") - residue, input(model, "screen.ink.volume.transparent"))
     };
     let (table, of_table) = ink_per_millilitre("");

@@ -70,6 +70,13 @@ fn three_pieces_lie_across_a_roll_of_three_times_their_width_in_either_unit_syst
 
 #[test]
 fn a_face_wider_than_the_roll_is_not_laid() {
-    let piece = LayoutPiece { width: span("36.001 in"), height: span("1 in"), trim: Span::ZERO, free: Span::ZERO, gutter: Span::ZERO, turns: false };
+    let piece = LayoutPiece {
+        width: span("36.001 in"),
+        height: span("1 in"),
+        trim: Span::ZERO,
+        free: Span::ZERO,
+        gutter: Span::ZERO,
+        turns: false,
+    };
     assert!(lay(piece, 1, &[span("24 in"), span("36 in")], span("45.72 m"), Span::ZERO).is_none());
 }

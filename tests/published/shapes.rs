@@ -27,6 +27,17 @@ fn faces_in_square_inches() {
 }
 
 #[test]
+fn a_face_rounded_as_far_as_it_goes_is_a_disc() {
+    // Corners of half the width leave a circle; of a triangle, the one that touches its three sides.
+    for shape in [Shape::Square, Shape::Diamond, Shape::Octagon] {
+        near(shape.name(), face(shape, "600 mm", "600 mm", "300 mm"), face(Shape::Disc, "600 mm", "600 mm", "0 mm"), 1e-9);
+    }
+    let inscribed = 0.6 / 3.0_f64.sqrt();
+    let circle = face(Shape::Disc, &format!("{inscribed} m"), &format!("{inscribed} m"), "0 mm");
+    near("triangle", face(Shape::Triangle, "600 mm", "600 mm", &format!("{} m", inscribed / 2.0)), circle, 1e-9);
+}
+
+#[test]
 fn metric_faces_in_square_metres() {
     for (shape, areas) in [
         (Shape::Triangle, [0.1559, 0.2436, 0.3507, 0.6235]),
@@ -42,9 +53,14 @@ fn metric_faces_in_square_metres() {
 #[test]
 fn faces_of_codes_are_those_measured_on_the_artwork() {
     // Measured at 40 dots an inch, with a hairline at the edge: within 0.02 %.
-    for (code, size, square_inches) in
-        [("R1-1", "30 in", 745.6), ("R2-1", "24 in", 718.0), ("R5-1", "30 in", 896.9), ("R7-1", "12 in", 214.1), ("W1-2", "30 in", 896.9), ("W11-2", "30 in", 896.9)]
-    {
+    for (code, size, square_inches) in [
+        ("R1-1", "30 in", 745.6),
+        ("R2-1", "24 in", 718.0),
+        ("R5-1", "30 in", 896.9),
+        ("R7-1", "12 in", 214.1),
+        ("W1-2", "30 in", 896.9),
+        ("W11-2", "30 in", 896.9),
+    ] {
         let order = order(&format!(r#"{{"schema_version":1,"line":[{{"code":"{code}","size":"{size}","quantity":1}}]}}"#));
         near(code, order.lines[0].face().base() / SQUARE_INCH, square_inches, square_inches * 2e-4);
     }

@@ -5,8 +5,8 @@ use std::collections::BTreeSet;
 
 use crate::comparison::Comparison;
 use crate::factors::{Origin, Spread};
-use crate::inventory::InputId;
-use crate::load::Indicator;
+use crate::inventory::{Book, InputId};
+use crate::load::{Indicator, Model};
 
 /// One input's swing of the difference b - a.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,28 +34,30 @@ impl Swing {
 }
 
 /// The difference b - a with one input at a value given in its unit; an alternative that states
-/// its own value keeps it.
-pub fn moved(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, input: InputId, value: f64) -> f64 {
-    let difference = comparison.difference(a, b, indicator).value();
-    let change = |index: usize| {
-        let model = &comparison.models[index];
-        let row = model.book.input(input);
-        if row.origin == Origin::Override { 0.0 } else { model.change(indicator, comparison.per, input, value * row.unit.base()) }
+/// its own value keeps it. None where the pair shares no job.
+pub fn moved(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, input: InputId, value: f64) -> Option<f64> {
+    let (first, second) = comparison.of_pair(a, b)?;
+    let difference = comparison.difference(a, b, indicator)?.value();
+    let change = |model: &Model| {
+        let base = value * model.book.input(input).unit.base();
+        model.change(indicator, comparison.per, input, base, |part| part.plan.book.input(input).origin != Origin::Override)
     };
-    difference + change(b) - change(a)
+    Some(difference + change(&second) - change(&first))
 }
 
 /// Every input that can move the difference b - a, the widest swing first.
 pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Vec<Swing> {
-    let inputs: BTreeSet<InputId> = [a, b].iter().flat_map(|index| comparison.models[*index].inputs(indicator, comparison.per)).collect();
+    let Some((first, second)) = comparison.of_pair(a, b) else { return Vec::new() };
+    let inputs: BTreeSet<InputId> = [&first, &second].iter().flat_map(|model| model.inputs_of(indicator, comparison.per)).collect();
+    let books: Vec<&Book> = [&first, &second].iter().flat_map(|model| model.parts.iter().map(|part| &part.plan.book)).collect();
     let mut swings: Vec<Swing> = inputs
         .into_iter()
         .filter_map(|input| {
             // The row as the alternative has it that did not replace it.
-            let row = [a, b].iter().map(|index| comparison.models[*index].book.input(input)).find(|row| row.spread != Spread::Fixed)?;
+            let row = books.iter().map(|book| book.input(input)).find(|row| row.spread != Spread::Fixed)?;
             let ends = row.ends();
             let at = |value| moved(comparison, a, b, indicator, input, value);
-            Some(Swing { input, ends, at_low: at(ends.0), at_high: at(ends.1) })
+            Some(Swing { input, ends, at_low: at(ends.0)?, at_high: at(ends.1)? })
         })
         .filter(|swing| swing.width() > 0.0)
         .collect();

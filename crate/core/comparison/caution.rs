@@ -2,7 +2,8 @@
 
 use crate::inventory::{Stage, What};
 use crate::load::Model;
-use crate::quantity::{AirFlow, Density, Kind, Liquid, Per, Time, of};
+use crate::order::RouteName;
+use crate::quantity::{AirFlow, Density, Kind, Liquid, Per, Share, Time, of};
 use crate::route::route;
 use crate::step::{air, printing_time};
 
@@ -19,32 +20,31 @@ pub struct Caution {
     pub floor: f64,
 }
 
-/// The cautions of one model, on its central run: solvent of the prints over the hours of printing.
+/// The cautions of a model's own part, on its central run: solvent of the prints over the hours of printing.
 pub(super) fn cautions(model: &Model) -> Vec<Caution> {
-    let evaporated: f64 = model
-        .flows
-        .iter()
-        .filter(|flow| flow.stage == Stage::Drying)
-        .filter_map(
-            |flow| if let What::Evaporated(_, terms) = &flow.what { Some(terms.value(&model.activity, model.values())) } else { None },
-        )
-        .sum();
-    let hours: Time = printing_time(&model.book, model.alternative.route == crate::order::RouteName::ScreenPrinting, model.alternative.ink)
-        .value(&model.activity, model.values());
+    let part = &model.parts[0];
+    let (plan, alternative) = (&part.plan, &part.plan.alternative);
+    let exhausts = route(alternative.route).exhausts(&plan.book, alternative);
+    if exhausts.is_empty() {
+        return Vec::new();
+    }
+    let of_prints = plan.flows.iter().filter(|flow| flow.stage == Stage::Drying && matches!(flow.what, What::Evaporated(..)));
+    let evaporated = of_prints.fold(0.0, |sum, flow| sum + part.value(flow.what.terms()));
+    let made = plan.book.rate::<Share>("stock.unsold").per_one_minus();
+    let press = alternative.route == RouteName::ScreenPrinting;
+    let hours: Time = printing_time(&plan.book, press, alternative.ink).stocked(&made).value(&part.activity, plan.values());
     if hours.base() <= 0.0 || evaporated <= 0.0 {
         return Vec::new();
     }
-    let density = model.book.choice::<Density>("cleaner.density").base();
+    let density = plan.book.choice::<Density>("cleaner.density").base();
     let per_hour: Per<Liquid, Time> = of(evaporated / density / hours.base());
-    route(model.alternative.route)
-        .exhausts(&model.book, &model.alternative)
-        .into_iter()
-        .filter(|(_, flow): &(_, AirFlow)| air::is_below_floor(&model.book, *flow, per_hour))
+    let below = exhausts.into_iter().filter(|(_, flow): &(_, AirFlow)| air::is_below_floor(&plan.book, *flow, per_hour));
+    below
         .map(|(place, flow)| Caution {
-            alternative: model.alternative.id.clone(),
+            alternative: alternative.id.clone(),
             place,
             air: flow.base(),
-            floor: air::least_air(&model.book, per_hour).base(),
+            floor: air::least_air(&plan.book, per_hour).base(),
         })
         .collect()
 }

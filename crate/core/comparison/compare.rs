@@ -1,22 +1,18 @@
-//! A comparison: every alternative on the lines that all of them can make.
+//! A comparison: alternatives on the lines that all of them can make, and every pair on its own.
 
-use super::{Caution, Difference, caution};
-use crate::factors::{TableFault, Tables};
-use crate::inventory::{Gap, Layout};
-use crate::load::{Indicator, Model, ModelFault, Per};
-use crate::order::{Boundary, Job, Order, OrderFault, jobs};
-use crate::route::{Reason, open_book, route};
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::rc::Rc;
 
-/// A job that an alternative cannot make.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Dropped {
-    /// The label of its line.
-    pub label: String,
-    /// The alternative.
-    pub alternative: String,
-    /// Why.
-    pub reason: Reason,
-}
+use super::{Caution, CompareFault, Difference, Makers, caution};
+use crate::factors::Tables;
+use crate::load::{Indicator, Model, Part, Per, Plan};
+use crate::order::{Boundary, Job, Order, jobs};
+use crate::quantity::Kind;
+use crate::route::{count, open_book};
+
+/// Models by alternative and jobs.
+type Kept = BTreeMap<(usize, Vec<usize>), Rc<Model>>;
 
 /// Alternatives compared on the same lines.
 #[derive(Debug)]
@@ -27,31 +23,23 @@ pub struct Comparison {
     pub per: Per,
     /// What is counted.
     pub boundary: Boundary,
-    /// The jobs that all alternatives can make.
+    /// Every job of the order.
     pub jobs: Vec<Job>,
-    /// Lines of the order.
-    pub lines: usize,
-    /// Lines compared.
-    pub lines_compared: usize,
-    /// Every alternative's model.
+    /// Every alternative's plan.
+    pub plans: Vec<Rc<Plan>>,
+    /// Who makes what.
+    pub makers: Makers,
+    /// The jobs that every alternative below can make; empty where they share none.
+    pub common: Vec<usize>,
+    /// The models of the alternatives that make anything: on the common jobs, or where there are
+    /// none, each on the jobs it makes.
     pub models: Vec<Model>,
-    /// What was dropped, and why.
-    pub dropped: Vec<Dropped>,
     /// Where an air flow is below the fire-protection floor.
     pub cautions: Vec<Caution>,
-}
-
-/// Why there is no comparison.
-#[derive(Debug)]
-pub enum CompareFault {
-    /// The order is at fault.
-    Order(Vec<OrderFault>),
-    /// A table is at fault.
-    Table(Vec<TableFault>),
-    /// Mass does not close: a fault of the program.
-    Mass(Vec<Gap>),
-    /// No line can be made by every alternative.
-    NothingInCommon(Vec<Dropped>),
+    /// Models asked for before: alternative and jobs.
+    kept: RefCell<Kept>,
+    /// The place of each model's alternative among the plans.
+    pub places: Vec<usize>,
 }
 
 /// Compares an order's alternatives.
@@ -60,89 +48,138 @@ pub fn compare(tables: &Tables, order: &Order, per: Per, boundary: Boundary) -> 
     let mut books = Vec::new();
     for alternative in &order.alternatives {
         match open_book(tables, order, alternative) {
-            Ok(book) => books.push((alternative, Layout::read(&book), book)),
+            Ok(book) => books.push((alternative, book)),
             Err(more) => faults.extend(more),
         }
     }
     if !faults.is_empty() {
         return Err(CompareFault::Order(faults));
     }
-    let mut dropped = Vec::new();
-    let all = jobs(&order.lines);
-    let common: Vec<Job> = all
-        .iter()
-        .filter(|job| {
-            let before = dropped.len();
-            for (alternative, layout, book) in &books {
-                if let Err(reason) = route(alternative.route).work(job, layout, book) {
-                    dropped.push(Dropped { label: job.line.label.clone(), alternative: alternative.id.clone(), reason });
-                }
-            }
-            dropped.len() == before
-        })
-        .cloned()
-        .collect();
-    if common.is_empty() {
-        return Err(CompareFault::NothingInCommon(dropped));
+    let mut plans = Vec::new();
+    for (alternative, book) in books {
+        plans.push(Rc::new(Plan::make(order, alternative, book, boundary)?));
     }
-    let mut models = Vec::new();
-    let mut cautions = Vec::new();
-    for (alternative, layout, book) in books {
-        let model = Model::build(order, alternative, book, &layout, &common, boundary).map_err(|fault| match fault {
-            ModelFault::Table(faults) => CompareFault::Table(faults),
-            ModelFault::Mass(gaps) => CompareFault::Mass(gaps),
-        })?;
-        cautions.extend(caution::cautions(&model));
-        models.push(model);
+    let jobs = jobs(&order.lines);
+    let makers = Makers::find(&plans, &jobs);
+    let places: Vec<usize> = (0..plans.len()).filter(|place| makers.makes_any(*place)).collect();
+    if places.is_empty() {
+        return Err(CompareFault::NothingMade(makers.dropped));
     }
-    let lines_compared = common.iter().map(|job| job.lines).sum();
-    Ok(Comparison {
+    let common = makers.common(&places);
+    let mut comparison = Comparison {
         order: order.clone(),
         per,
         boundary,
-        lines: order.lines.len(),
-        lines_compared,
-        jobs: common,
-        models,
-        dropped,
-        cautions,
-    })
+        jobs,
+        plans,
+        makers,
+        common,
+        models: Vec::new(),
+        cautions: Vec::new(),
+        kept: RefCell::default(),
+        places,
+    };
+    comparison.models = comparison.places.iter().map(|place| comparison.build(*place, &comparison.table_jobs(*place))).collect();
+    comparison.cautions = comparison.models.iter().flat_map(caution::cautions).collect();
+    Ok(comparison)
 }
 
 impl Comparison {
+    /// The jobs an alternative's column is about.
+    fn table_jobs(&self, place: usize) -> Vec<usize> {
+        if self.common.is_empty() { self.makers.common(&[place]) } else { self.common.clone() }
+    }
+
+    /// The model of an alternative on some jobs, each made by whoever makes it for that alternative.
+    fn build(&self, place: usize, jobs: &[usize]) -> Model {
+        let mut by_maker: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
+        for job in jobs {
+            if let Some(maker) = self.makers.of[place][*job] {
+                by_maker.entry(maker).or_default().push(*job);
+            }
+        }
+        let own = by_maker.remove(&place).unwrap_or_default();
+        let parts = std::iter::once((place, own)).chain(by_maker).map(|(maker, jobs)| {
+            let plan = Rc::clone(&self.plans[maker]);
+            let activity = count(&self.order, &plan.alternative, &plan.layout, jobs.iter().map(|job| &self.jobs[*job]));
+            let m2 = jobs.iter().fold(0.0, |sum, job| sum + square_metres(&self.jobs[*job]));
+            Part { plan, activity, m2: Kind::from_base(m2), jobs }
+        });
+        Model::of(parts.collect())
+    }
+
+    /// The model of an alternative on some jobs, kept for the next time.
+    pub fn model_on(&self, place: usize, jobs: &[usize]) -> Rc<Model> {
+        if let Some(model) = self.kept.borrow().get(&(place, jobs.to_vec())) {
+            return Rc::clone(model);
+        }
+        let model = Rc::new(self.build(place, jobs));
+        self.kept.borrow_mut().insert((place, jobs.to_vec()), Rc::clone(&model));
+        model
+    }
+
     /// The model of that alternative.
     pub fn model(&self, id: &str) -> Option<&Model> {
         self.models.iter().find(|model| model.alternative.id == id)
     }
 
-    /// The pairs shown: the first alternative with each other route's first, then alternatives of
-    /// one route.
-    pub fn pairs(&self) -> Vec<(usize, usize)> {
-        let mut pairs = Vec::new();
-        for same_route in [false, true] {
-            for a in 0..self.models.len() {
-                for b in a + 1..self.models.len() {
-                    if (self.models[a].alternative.route == self.models[b].alternative.route) == same_route {
-                        pairs.push((a, b));
-                    }
-                }
-            }
-        }
+    /// The pairs that a reader asks of first: the first alternatives of two routes, then the
+    /// alternatives of one route.
+    pub fn first_pairs(&self) -> Vec<(usize, usize)> {
+        let mut pairs = self.pairs();
+        let route = |index: usize| self.models[index].alternative.route;
+        let first = |index: usize| (0..index).all(|before| route(before) != route(index));
+        pairs.retain(|(a, b)| route(*a) == route(*b) || (first(*a) && first(*b)));
         pairs
     }
 
-    /// The difference b - a in an indicator.
-    pub fn difference(&self, a: usize, b: usize, indicator: Indicator) -> Difference {
-        let load = |index: usize| self.models[index].load(indicator, self.per).value;
-        Difference::between(indicator, load(a), load(b), self.divided_by_m2())
+    /// Every pair, of places among the models; those that a reader asks of first come first.
+    pub fn pairs(&self) -> Vec<(usize, usize)> {
+        let route = |index: usize| self.models[index].alternative.route;
+        let first = |index: usize| (0..index).all(|before| route(before) != route(index));
+        let all = || (0..self.models.len()).flat_map(|a| (a + 1..self.models.len()).map(move |b| (a, b)));
+        let routes = all().filter(|(a, b)| route(*a) != route(*b) && first(*a) && first(*b));
+        let choices = all().filter(|(a, b)| route(*a) == route(*b));
+        let rest = all().filter(|(a, b)| route(*a) != route(*b) && !(first(*a) && first(*b)));
+        routes.chain(choices).chain(rest).collect()
     }
 
-    /// Square metres that a load in this view is given for: thresholds are per m2.
-    fn divided_by_m2(&self) -> f64 {
-        match self.per {
-            Per::M2 => 1.0,
-            Per::Order => self.models.first().map_or(1.0, |model| model.divisor(Per::M2)),
-            Per::M2Year => self.models.first().map_or(1.0, |model| 1.0 / model.life),
-        }
+    /// The jobs that both of a pair can make.
+    pub fn shared(&self, a: usize, b: usize) -> Vec<usize> {
+        self.makers.common(&[self.places[a], self.places[b]])
     }
+
+    /// A pair's models on the jobs both can make; none where they share no job.
+    pub fn of_pair(&self, a: usize, b: usize) -> Option<(Rc<Model>, Rc<Model>)> {
+        let jobs = self.shared(a, b);
+        (!jobs.is_empty()).then(|| (self.model_on(self.places[a], &jobs), self.model_on(self.places[b], &jobs)))
+    }
+
+    /// The difference b - a in an indicator, on the jobs both can make.
+    pub fn difference(&self, a: usize, b: usize, indicator: Indicator) -> Option<Difference> {
+        let (first, second) = self.of_pair(a, b)?;
+        let load = |model: &Model| model.load(indicator, self.per).value;
+        // Thresholds are per m2.
+        let m2 = match self.per {
+            Per::M2 => 1.0,
+            Per::Order => first.m2.base(),
+            Per::M2Year => 1.0 / first.life,
+        };
+        Some(Difference::between(indicator, load(&first), load(&second), m2))
+    }
+
+    /// How many lines some jobs stand for.
+    pub fn lines_of(&self, jobs: &[usize]) -> usize {
+        jobs.iter().map(|job| self.jobs[*job].lines).sum()
+    }
+
+    /// Square metres of face of some jobs.
+    pub fn m2_of(&self, jobs: &[usize]) -> f64 {
+        jobs.iter().fold(0.0, |sum, job| sum + square_metres(&self.jobs[*job]))
+    }
+}
+
+/// Square metres of face in use of a job.
+fn square_metres(job: &Job) -> f64 {
+    job.line.face().base() * f64::from(job.line.quantity) * f64::from(job.line.sides)
 }

@@ -3,8 +3,14 @@
 
 mod caution;
 mod compare;
+mod effort;
+mod fault;
+mod makers;
 mod pair;
 
 pub use caution::Caution;
-pub use compare::{CompareFault, Comparison, Dropped, compare};
+pub use compare::{Comparison, compare};
+pub use effort::{Effort, effort};
+pub use fault::CompareFault;
+pub use makers::{Dropped, Makers};
 pub use pair::{Difference, Verdict};

@@ -48,7 +48,7 @@ impl Book {
                 },
                 None => {
                     let ids: Vec<&str> = tables.inputs.iter().map(|input| input.id.as_str()).collect();
-                    let help = crate::order::offer(&own.id, &ids, "`faceload check` lists the ids");
+                    let help = crate::order::offer(&own.id, &ids, "the page lists every input; `faceload explain` those of one load");
                     faults.push(order.fault(&own.path, &format!("`{}`", own.id), "the id of a row of the tables", &help));
                 }
             }
@@ -218,7 +218,7 @@ fn overridden(order: &Order, own: &Override, row: &Input) -> Result<Input, Order
             &own.path,
             &format!("`{}`", own.text),
             range,
-            &format!("the table has {} (from {} to {})", row.value, row.low, row.high),
+            &format!("the table has `{}` (from {} to {})", format!("{} {}", row.value, row.unit.typed()).trim_end(), row.low, row.high),
         ));
     }
     Ok(Input {

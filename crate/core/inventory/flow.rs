@@ -1,6 +1,6 @@
 //! Flows: what enters and leaves the shop, by stage.
 
-use super::{Activity, Book, Formula, Material, Stage, Terms};
+use super::{Book, Formula, Material, Stage, Terms};
 use crate::quantity::{Electricity, Freight, FuelHeat, Length, Mass, Share, Time, Water};
 
 /// What flows.
@@ -169,10 +169,7 @@ impl Flows {
 
     /// Adds the lines made for stock: of what is made for stock a share is never used, so more is
     /// made, and the unused faces are thrown away.
-    pub fn stocked(self, book: &Book, activity: &Activity) -> Self {
-        if !activity.has_stock() {
-            return self;
-        }
+    pub fn stocked(self, book: &Book) -> Self {
         let made = book.rate::<Share>("stock.unsold").per_one_minus();
         let unsold = made.clone() - Formula::one();
         let mut list = Vec::new();
@@ -198,9 +195,9 @@ impl Flows {
                 });
             }
             let terms = flow.what.terms_mut();
-            let stock = Formula::<Share>::of_terms(terms.of_stock());
-            let stock = if flow.per == Per::Made { stock * made.clone() } else { stock };
-            *terms = std::mem::take(terms).plus(stock.terms(), 1.0);
+            let once = Formula::one();
+            let of_stock = if flow.per == Per::Made { &made } else { &once };
+            *terms = Formula::<Share>::of_terms(std::mem::take(terms)).stocked(of_stock).into_terms();
             list.push(flow);
         }
         Self { list, blank: false }

@@ -253,6 +253,12 @@ impl<Q: Kind> Formula<Q> {
         self.terms
     }
 
+    /// With what is made for stock, of which a share is never used: `made` is 1/(1 - share).
+    pub fn stocked(self, made: &Formula<Share>) -> Self {
+        let stock = self.terms.of_stock().times(&made.terms);
+        Self::of(self.terms.plus(&stock, 1.0))
+    }
+
     /// The value.
     pub fn value(&self, activity: &Activity, values: &[f64]) -> Q {
         Q::from_base(self.terms.value(activity, values))

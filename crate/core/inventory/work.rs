@@ -30,6 +30,8 @@ pub struct Layout {
     pub n_up_below: f64,
     /// The most designs on one screen.
     pub n_up_most: f64,
+    /// The most film colours on one face.
+    pub film_most_colours: f64,
     /// The length of a roll.
     pub roll_length: Span,
     /// What is printed beyond the edge of a piece that is cut out afterwards.
@@ -60,6 +62,7 @@ impl Layout {
             table: span("screen.table"),
             n_up_below: book.choice::<FaceArea>("screen.n-up-below").base(),
             n_up_most: book.choice::<Piece>("screen.n-up-most").base(),
+            film_most_colours: book.choice::<Piece>("film.most-colours").base(),
             roll_length: span("layout.roll-length"),
             bleed: span("layout.bleed"),
             gutter: span("layout.gutter"),
@@ -188,7 +191,7 @@ impl Work<'_> {
     }
 
     /// The area of one face.
-    pub fn face(&self) -> crate::quantity::FaceArea {
+    pub fn face(&self) -> FaceArea {
         self.job.line.face()
     }
 

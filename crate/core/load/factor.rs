@@ -8,7 +8,7 @@
 
 use crate::inventory::{Book, Formula, Material, Part, Terms, What};
 use crate::load::Indicator;
-use crate::order::Order;
+use crate::order::{EndOfLife, Order};
 use crate::quantity::{
     Climate, Co2ePerKg, Co2ePerKwh, Electricity, Freight, FuelHeat, Kind, Length, Mass, Per, PrimaryEnergy, Share, Solvent, Waste, Water,
     of,
@@ -152,6 +152,9 @@ impl Factors<'_> {
             self.row(material.burnt)
         };
         let share = self.book.rate::<Share>("face.burnt-with-blank");
-        burnt * share + self.row(material.solid) * share.rest()
+        match self.order.end_of_life {
+            EndOfLife::Recycled => burnt * share + self.row(material.solid) * share.rest(),
+            EndOfLife::Reused | EndOfLife::Landfilled => self.row(material.solid),
+        }
     }
 }

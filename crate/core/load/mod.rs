@@ -5,7 +5,9 @@ mod factor;
 mod functional_unit;
 mod indicator;
 mod model;
+mod plan;
 
 pub use functional_unit::Per;
 pub use indicator::{Amount, Indicator};
-pub use model::{Contribution, Model, ModelFault};
+pub use model::{Model, Part};
+pub use plan::{Contribution, Plan, PlanFault};

@@ -1,162 +1,113 @@
-//! The model of one alternative: its counts, its flows, each with its factor.
+//! The model of an alternative on some jobs: what it makes itself, and what its `otherwise` makes.
 
 use std::collections::BTreeSet;
+use std::rc::Rc;
 
-use super::factor::factor;
-use super::{Amount, Indicator, Per};
-use crate::factors::TableFault;
-use crate::inventory::{Activity, Book, Flow, Gap, InputId, Layout, Stage, Terms, gaps};
-use crate::order::{Alternative, Boundary, Job, Order};
+use super::{Amount, Contribution, Indicator, Per, Plan};
+use crate::inventory::{Activity, InputId, Measure, Terms, What};
 use crate::quantity::{FaceArea, Kind};
-use crate::route;
 
-/// One flow's load in one indicator: amount x factor.
+/// Jobs made by one alternative.
 #[derive(Debug, Clone)]
-pub struct Contribution {
-    /// The indicator.
-    pub indicator: Indicator,
-    /// The stage.
-    pub stage: Stage,
-    /// What flows.
-    pub label: String,
-    /// How much, for the whole order.
-    pub amount: Terms,
-    /// The amount's unit.
-    pub amount_unit: &'static str,
-    /// What one unit loads.
-    pub factor: Terms,
-    /// The factor's unit.
-    pub factor_unit: &'static str,
-}
-
-/// The model of one alternative on the jobs that every alternative can make.
-#[derive(Debug)]
-pub struct Model {
-    /// The alternative.
-    pub alternative: Alternative,
-    /// Its inputs.
-    pub book: Book,
-    /// Its counts.
+pub struct Part {
+    /// How it makes them.
+    pub plan: Rc<Plan>,
+    /// What the shop does for them.
     pub activity: Activity,
-    /// Its flows.
-    pub flows: Vec<Flow>,
-    /// Every flow's load, boundary applied.
-    pub contributions: Vec<Contribution>,
-    /// The faces in use.
+    /// Their faces in use.
     pub m2: FaceArea,
-    /// Years in service.
-    pub life: f64,
-    values: Vec<f64>,
+    /// Which jobs of the order.
+    pub jobs: Vec<usize>,
 }
 
-/// Why a model cannot be built.
-#[derive(Debug)]
-pub enum ModelFault {
-    /// The tables lack a row.
-    Table(Vec<TableFault>),
-    /// Mass does not close: a fault of ours.
-    Mass(Vec<Gap>),
+/// An alternative on some jobs. The first part is its own, even where it makes none of them.
+#[derive(Debug, Clone)]
+pub struct Model {
+    /// The parts, each made by one alternative.
+    pub parts: Vec<Part>,
+    /// The faces in use, all parts together.
+    pub m2: FaceArea,
+}
+
+/// The alternative's own plan.
+impl std::ops::Deref for Model {
+    type Target = Plan;
+
+    fn deref(&self) -> &Plan {
+        &self.parts[0].plan
+    }
+}
+
+impl Part {
+    /// The value of a formula for these jobs.
+    pub fn value(&self, terms: &Terms) -> f64 {
+        terms.value(&self.activity, self.plan.values())
+    }
 }
 
 impl Model {
-    /// Builds the model of an alternative for some jobs.
-    pub fn build(
-        order: &Order,
-        alternative: &Alternative,
-        book: Book,
-        layout: &Layout,
-        jobs: &[Job],
-        boundary: Boundary,
-    ) -> Result<Self, ModelFault> {
-        let activity = route::count(order, alternative, &book, layout, jobs);
-        let flows = route::flows(order, alternative, &book).stocked(&book, &activity).list;
-        let mut contributions = Vec::new();
-        for flow in flows.iter().filter(|flow| !flow.blank || boundary == Boundary::FaceWithBlank) {
-            for indicator in Indicator::ALL {
-                if let Some((factor, factor_unit)) = factor(indicator, &flow.what, flow.blank, &book, order) {
-                    let contribution = Contribution {
-                        indicator,
-                        stage: flow.stage,
-                        label: flow.label.clone(),
-                        amount: flow.what.terms().clone(),
-                        amount_unit: flow.what.unit(),
-                        factor,
-                        factor_unit,
-                    };
-                    contributions.push(contribution);
-                }
-            }
-        }
-        if !book.faults().is_empty() {
-            return Err(ModelFault::Table(book.faults()));
-        }
-        let values = book.values();
-        let gaps = gaps(&flows, &activity, &values);
-        if !gaps.is_empty() {
-            return Err(ModelFault::Mass(gaps));
-        }
-        let m2 = jobs.iter().fold(0.0, |sum, job| sum + job.line.face().base() * f64::from(job.line.quantity) * f64::from(job.line.sides));
-        let life = alternative.life.unwrap_or(order.life);
-        Ok(Self { alternative: alternative.clone(), book, activity, flows, contributions, m2: Kind::from_base(m2), life, values })
+    /// Puts parts together; the first is the alternative's own.
+    pub fn of(parts: Vec<Part>) -> Self {
+        let m2 = parts.iter().fold(0.0, |sum, part| sum + part.m2.base());
+        Self { parts, m2: Kind::from_base(m2) }
     }
 
-    /// The values of its inputs.
-    pub fn values(&self) -> &[f64] {
-        &self.values
-    }
-
-    /// Whether a stage counts: the first set of faces is made, delivered and discarded; visits
-    /// count where a year in service is looked at.
-    pub fn counts(stage: Stage, per: Per) -> bool {
-        stage != Stage::Service || per == Per::M2Year
-    }
-
-    /// What the order's load is divided by.
-    pub fn divisor(&self, per: Per) -> f64 {
+    /// What a part's load is divided by.
+    pub fn divisor(&self, part: &Part, per: Per) -> f64 {
         match per {
             Per::Order => 1.0,
             Per::M2 => self.m2.base(),
-            Per::M2Year => self.m2.base() * self.life,
+            Per::M2Year => self.m2.base() * part.plan.life,
         }
     }
 
-    /// The contributions to an indicator that count per that.
-    pub fn parts(&self, indicator: Indicator, per: Per) -> impl Iterator<Item = &Contribution> {
-        self.contributions.iter().filter(move |part| part.indicator == indicator && Self::counts(part.stage, per))
+    /// Every contribution to an indicator with the part it belongs to.
+    pub fn contributions_of(&self, indicator: Indicator, per: Per) -> impl Iterator<Item = (&Part, &Contribution)> {
+        self.parts.iter().flat_map(move |part| part.plan.contributions_to(indicator, per).map(move |one| (part, one)))
     }
 
     /// One contribution's value.
-    pub fn value_of(&self, part: &Contribution, per: Per) -> f64 {
-        part.amount.value(&self.activity, &self.values) * part.factor.value(&self.activity, &self.values) / self.divisor(per)
+    pub fn value_of(&self, part: &Part, one: &Contribution, per: Per) -> f64 {
+        part.value(&one.amount) * part.value(&one.factor) / self.divisor(part, per)
     }
 
     /// The load in an indicator.
     pub fn load(&self, indicator: Indicator, per: Per) -> Amount {
         // A fold from 0: an empty `sum` of floats is -0.
-        Amount { indicator, value: self.parts(indicator, per).fold(0.0, |sum, part| sum + self.value_of(part, per)) }
+        Amount { indicator, value: self.contributions_of(indicator, per).fold(0.0, |sum, (part, one)| sum + self.value_of(part, one, per)) }
     }
 
-    /// How much the load changes when one input takes another value, everything else at its median.
-    pub fn change(&self, indicator: Indicator, per: Per, id: InputId, value: f64) -> f64 {
-        let mut moved = self.values.clone();
-        moved[id.index()] = value;
-        let change: f64 = self
-            .parts(indicator, per)
-            .filter(|part| part.amount.holds(id) || part.factor.holds(id))
-            .map(|part| {
-                part.amount.value(&self.activity, &moved) * part.factor.value(&self.activity, &moved)
-                    - part.amount.value(&self.activity, &self.values) * part.factor.value(&self.activity, &self.values)
-            })
-            .fold(0.0, |sum, one| sum + one);
-        change / self.divisor(per)
+    /// The sum of the flows that are wanted, per that.
+    pub fn flows_of(&self, per: Per, wanted: impl Fn(&What) -> bool) -> f64 {
+        let of_part = |part: &Part| {
+            let flows = part.plan.flows.iter().filter(|flow| !flow.blank && Plan::counts(flow.stage, per) && wanted(&flow.what));
+            flows.fold(0.0, |sum, flow| sum + part.value(flow.what.terms())) / self.divisor(part, per)
+        };
+        self.parts.iter().fold(0.0, |sum, part| sum + of_part(part))
     }
 
-    /// The inputs that stand in an indicator's load.
-    pub fn inputs(&self, indicator: Indicator, per: Per) -> BTreeSet<InputId> {
-        self.parts(indicator, per)
-            .flat_map(|part| part.amount.0.iter().chain(&part.factor.0))
-            .flat_map(|term| &term.inputs)
-            .map(|(id, _)| *id)
-            .collect()
+    /// A measure's count, all parts together.
+    pub fn count<Q: Kind>(&self, measure: Measure<Q>) -> f64 {
+        self.parts.iter().fold(0.0, |sum, part| sum + part.activity.total(measure).base())
+    }
+
+    /// How much the load changes when one input takes another value where `moves` says so,
+    /// everything else at its median.
+    pub fn change(&self, indicator: Indicator, per: Per, id: InputId, value: f64, moves: impl Fn(&Part) -> bool) -> f64 {
+        let mut change = 0.0;
+        for part in self.parts.iter().filter(|part| moves(part)) {
+            let mut moved = part.plan.values().to_vec();
+            moved[id.index()] = value;
+            let at =
+                |one: &Contribution, values: &[f64]| one.amount.value(&part.activity, values) * one.factor.value(&part.activity, values);
+            let touched = part.plan.contributions_to(indicator, per).filter(|one| one.amount.holds(id) || one.factor.holds(id));
+            change += touched.fold(0.0, |sum, one| sum + at(one, &moved) - at(one, part.plan.values())) / self.divisor(part, per);
+        }
+        change
+    }
+
+    /// The inputs that stand in an indicator's load, in any part.
+    pub fn inputs_of(&self, indicator: Indicator, per: Per) -> BTreeSet<InputId> {
+        self.parts.iter().flat_map(|part| part.plan.inputs(indicator, per)).collect()
     }
 }

@@ -185,7 +185,7 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, faults: &mut 
     let liner = [("paper", Liner::Paper), ("pet", Liner::Pet)];
     let liners = (fields.word("sheeting_liner", &liner).unwrap_or(Liner::Paper), fields.word("film_liner", &liner).unwrap_or(Liner::Paper));
     let otherwise = fields.label("otherwise");
-    let life = fields.measured("life", "years", 1.0, 50.0);
+    let life = fields.measured("life", "years", 1.0, 50.0, "10 years");
     if fields.get("mesh").is_some() && route.is_some_and(|route| route != RouteName::ScreenPrinting) {
         fields.refuse("mesh", "a mesh", "none on this route", "only screens have a mesh; take it out");
     }

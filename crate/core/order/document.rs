@@ -7,9 +7,7 @@ use std::collections::BTreeMap;
 use serde_json::Value;
 
 use super::OrderFault;
-
-/// The longest order file taken, in bytes.
-const LONGEST: usize = 5_000_000;
+use super::fault::plain;
 
 /// A tree of values and where each stands.
 #[derive(Debug, Clone, PartialEq)]
@@ -23,6 +21,21 @@ pub struct Document {
 }
 
 impl Document {
+    /// The longest order file taken, in bytes.
+    pub const LONGEST: usize = 5_000_000;
+
+    /// The fault of a file that is too long.
+    pub fn too_long(name: &str, length: usize) -> OrderFault {
+        OrderFault {
+            file: name.to_owned(),
+            line: None,
+            field: String::new(),
+            came: format!("{length} bytes"),
+            wanted: "an order of at most 5 MB".to_owned(),
+            help: "split it into several files".to_owned(),
+        }
+    }
+
     /// Reads JSON text.
     pub fn json(name: &str, text: &str) -> Result<Self, OrderFault> {
         let refuse = |line, came: String, wanted: &str, help: &str| OrderFault {
@@ -33,8 +46,8 @@ impl Document {
             wanted: wanted.to_owned(),
             help: help.to_owned(),
         };
-        if text.len() > LONGEST {
-            return Err(refuse(None, format!("{} bytes", text.len()), "an order of at most 5 MB", "split it into several files"));
+        if text.len() > Self::LONGEST {
+            return Err(Self::too_long(name, text.len()));
         }
         let text = text.trim_start_matches('\u{feff}');
         let value = serde_json::from_str(text).map_err(|error| {
@@ -42,7 +55,11 @@ impl Document {
             let reason = reason.split(" at line ").next().unwrap_or_default().to_owned();
             refuse(Some(error.line()), format!("text that is not JSON ({reason})"), "an order as JSON", "mend the text at that line")
         })?;
-        Ok(Self { name: name.to_owned(), value, lines: lines_of(text) })
+        let (lines, twice) = lines_of(text);
+        if let Some((line, key)) = twice {
+            return Err(refuse(Some(line), format!("`{}` a second time", plain(&key)), "each key once", "take one of the two out"));
+        }
+        Ok(Self { name: name.to_owned(), value, lines })
     }
 
     /// The line of a field.
@@ -62,11 +79,11 @@ pub(crate) fn below(path: &str, key: &str) -> String {
     if path.is_empty() { key.to_owned() } else { format!("{path}.{key}") }
 }
 
-/// Walks text that is known to be JSON and notes the line of every value.
-fn lines_of(text: &str) -> BTreeMap<String, usize> {
-    let mut walk = Walk { rest: text.as_bytes(), at: 0, line: 1, lines: BTreeMap::new() };
+/// Walks text that is known to be JSON; the line of every value, and the first key written twice.
+fn lines_of(text: &str) -> (BTreeMap<String, usize>, Option<(usize, String)>) {
+    let mut walk = Walk { rest: text.as_bytes(), at: 0, line: 1, lines: BTreeMap::new(), twice: None };
     walk.value("");
-    walk.lines
+    (walk.lines, walk.twice)
 }
 
 struct Walk<'a> {
@@ -74,6 +91,7 @@ struct Walk<'a> {
     at: usize,
     line: usize,
     lines: BTreeMap<String, usize>,
+    twice: Option<(usize, String)>,
 }
 
 impl Walk<'_> {
@@ -113,6 +131,9 @@ impl Walk<'_> {
                 while self.peek() == b'"' {
                     let key = self.string();
                     let path = below(path, &key);
+                    if self.lines.contains_key(&path) && self.twice.is_none() {
+                        self.twice = Some((self.line, path.clone()));
+                    }
                     self.value(&path);
                 }
                 self.at += 1;

@@ -19,15 +19,21 @@ pub struct OrderFault {
     pub help: String,
 }
 
+/// A text from outside without its control characters, which a terminal might obey.
+pub(super) fn plain(text: &str) -> String {
+    text.chars().map(|c| if c.is_control() { '\u{fffd}' } else { c }).collect()
+}
+
 impl fmt::Display for OrderFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.file)?;
+        let mut text = self.file.clone();
         if let Some(line) = self.line {
-            write!(f, ", line {line}")?;
+            text.push_str(&format!(", line {line}"));
         }
         if !self.field.is_empty() {
-            write!(f, ", field `{}`", self.field)?;
+            text.push_str(&format!(", field `{}`", self.field));
         }
-        write!(f, ": {} where {} was wanted; {}", self.came, self.wanted, self.help)
+        text.push_str(&format!(": {} where {} was wanted; {}", self.came, self.wanted, self.help));
+        f.write_str(&plain(&text))
     }
 }

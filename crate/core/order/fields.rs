@@ -8,6 +8,9 @@ use super::document::below;
 use super::{Document, OrderFault};
 use crate::quantity::{Span, UnitText, group, read_number};
 
+/// Why a comma in a number is refused.
+const COMMA: &str = "a comma may mean a thousand or a decimal: write `1200` and `0.5`";
+
 /// The fields of one table.
 pub(super) struct Fields<'a, 'f> {
     document: &'a Document,
@@ -67,7 +70,10 @@ impl<'a, 'f> Fields<'a, 'f> {
     pub fn label(&mut self, key: &'static str) -> Option<String> {
         let text = self.text(key)?;
         if text.chars().count() > 200 || text.chars().any(char::is_control) {
-            self.refuse(key, &format!("a text of {} characters", text.chars().count()), "at most 200 characters on one line", "shorten it");
+            let breaks = text.chars().any(char::is_control);
+            let came =
+                if breaks { "a text with a line break".to_owned() } else { format!("a text of {} characters", text.chars().count()) };
+            self.refuse(key, &came, "at most 200 characters on one line", if breaks { "write it on one line" } else { "shorten it" });
             return None;
         }
         Some(text)
@@ -90,9 +96,22 @@ impl<'a, 'f> Fields<'a, 'f> {
         match read_number(&text) {
             Ok(number) if number.fract() == 0.0 && (f64::from(least)..=f64::from(most)).contains(&number) => Some(number as u32),
             _ => {
+                let help = if text.contains(',') { COMMA } else { help };
                 self.refuse(key, &quoted(&text), &format!("a whole number from {least} to {}", group(&most.to_string())), help);
                 None
             }
+        }
+    }
+
+    /// A list of tables; anything else is refused.
+    pub fn list(&mut self, key: &'static str) -> Vec<Value> {
+        match self.get(key) {
+            Some(Value::Array(list)) => list.clone(),
+            Some(other) => {
+                self.refuse(key, &shown(other), "a list of tables", "write each as a table of its own");
+                Vec::new()
+            }
+            None => Vec::new(),
         }
     }
 
@@ -121,7 +140,7 @@ impl<'a, 'f> Fields<'a, 'f> {
                     key,
                     &quoted(text),
                     &format!("a length from {least} to {most}, with its unit"),
-                    "write it as `30 in` or `762 mm`",
+                    if text.contains(',') { COMMA } else { "write it as `30 in` or `762 mm`" },
                 );
                 None
             }
@@ -129,7 +148,7 @@ impl<'a, 'f> Fields<'a, 'f> {
     }
 
     /// A number with a unit that measures the same as `unit`, in that unit.
-    pub fn measured(&mut self, key: &'static str, unit: &str, least: f64, most: f64) -> Option<f64> {
+    pub fn measured(&mut self, key: &'static str, unit: &str, least: f64, most: f64, example: &str) -> Option<f64> {
         let text = self.text(key)?;
         let row = UnitText::read(unit).unwrap_or_else(|_| UnitText::pure());
         let read = crate::order::alternative::read_with_unit(&text, &row);
@@ -141,7 +160,7 @@ impl<'a, 'f> Fields<'a, 'f> {
                     key,
                     &quoted(&text),
                     &format!("a value from {least} to {} {words}", group(&most.to_string())),
-                    &format!("write it with its unit, such as `{most} {unit}`"),
+                    &format!("write it with its unit, such as `{example}`"),
                 );
                 None
             }
@@ -153,7 +172,7 @@ impl<'a, 'f> Fields<'a, 'f> {
         let Some(map) = self.map else { return };
         let known: Vec<&str> = self.known.iter().copied().collect();
         for key in map.keys().filter(|key| !known.contains(&key.as_str())) {
-            let help = offer(key, &known, "take it out");
+            let help = offer(key, &known, &format!("take it out; known here are {}", list(&known).replace("` or `", "` and `")));
             self.refuse(key, &quoted(key), "a key of an order file", &help);
         }
     }
@@ -190,7 +209,7 @@ pub(crate) fn offer(text: &str, names: &[&str], otherwise: &str) -> String {
         .iter()
         .map(|name| (distance(text, name), name))
         .min()
-        .filter(|(distance, name)| *distance <= 1 + name.chars().count() / 4)
+        .filter(|(distance, name)| *distance <= 1 + name.chars().count() / 4 && *distance < name.chars().count())
         .map_or_else(|| otherwise.to_owned(), |(_, name)| format!("did you mean `{name}`?"))
 }
 

@@ -26,7 +26,8 @@ pub fn jobs(lines: &[Line]) -> Vec<Job> {
             .and_modify(|job| {
                 job.lines += 1;
                 job.line.quantity = job.line.quantity.saturating_add(line.quantity);
-                job.line.designs = if one_design { job.line.designs.max(line.designs) } else { job.line.designs + line.designs };
+                job.line.designs =
+                    if one_design { job.line.designs.max(line.designs) } else { job.line.designs.saturating_add(line.designs) };
             })
             .or_insert_with(|| Job { line: line.clone(), lines: 1 });
     }

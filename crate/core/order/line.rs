@@ -297,7 +297,12 @@ fn read_blank(fields: &mut Fields<'_, '_>) -> Blank {
         Some(("aluminium", thickness)) if span(thickness).is_some() => Blank::Aluminium(span(thickness).unwrap_or_default()),
         None if text == "none" => Blank::None,
         _ => {
-            fields.refuse("blank", &quoted(&text), "`aluminium` or `panels` with its thickness, or `none`", "write `aluminium 0.080 in`");
+            fields.refuse(
+                "blank",
+                &quoted(&text),
+                "`aluminium` or `panels` with its thickness from 0.2 mm to 20 mm, or `none`",
+                "write `aluminium 0.080 in`",
+            );
             Blank::None
         }
     }

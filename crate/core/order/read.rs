@@ -5,6 +5,7 @@ use serde_json::Value;
 use super::fields::{Fields, offer, quoted};
 use super::{Alternative, Document, GwpSet, Line, OrderFault, Site, alternative, default_alternatives, line};
 use crate::factors::Tables;
+use crate::quantity::group;
 
 /// What is counted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -78,6 +79,9 @@ pub struct Order {
 /// The most lines an order may have.
 const MOST_LINES: usize = 20_000;
 
+/// The most signs an order may have.
+const MOST_SIGNS: u64 = 1_000_000_000;
+
 impl Order {
     /// Understands a document; all faults at once.
     pub fn read(document: Document, tables: &Tables) -> Result<Self, Vec<OrderFault>> {
@@ -121,26 +125,38 @@ impl Order {
 }
 
 fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> Option<Order> {
+    if !document.value.is_object() {
+        faults.push(OrderFault {
+            file: document.name.clone(),
+            line: Some(1),
+            field: String::new(),
+            came: super::fields::shown(&document.value),
+            wanted: "an order, a table of fields".to_owned(),
+            help: "begin with `schema_version`, then give its lines".to_owned(),
+        });
+        return None;
+    }
     let mut fields = Fields::new(document, "", &document.value, faults);
-    match fields.whole("schema_version", 1, 1, "this program reads version 1") {
-        None if fields.get("schema_version").is_none() => fields.refuse("schema_version", "nothing", "`1`", "write `schema_version = 1`"),
-        _ => {}
+    match fields.text("schema_version") {
+        Some(version) if version == "1" => {}
+        Some(version) => fields.refuse("schema_version", &quoted(&version), "`1`", "this program reads version 1 only"),
+        None => fields.refuse("schema_version", "nothing", "`1`", "give the version, 1"),
     }
     let name = fields.label("name").unwrap_or_default();
-    let life = fields.measured("life", "years", 1.0, 50.0).unwrap_or(10.0);
+    let life = fields.measured("life", "years", 1.0, 50.0, "10 years").unwrap_or(10.0);
     let gwp = fields.word("gwp", &GwpSet::ALL).unwrap_or(GwpSet::Ar6);
     let voc_oxidised = fields.flag("voc_oxidised").unwrap_or(true);
     let end_of_life = fields.word("end_of_life", &EndOfLife::ALL).unwrap_or(EndOfLife::Recycled);
     let boundary = fields.word("boundary", &Boundary::ALL).unwrap_or(Boundary::Face);
     let nowhere = Value::Object(serde_json::Map::new());
     let site = fields.get("site");
-    let listed = |value: Option<&Value>| value.and_then(Value::as_array).cloned().unwrap_or_default();
-    let lines = listed(fields.get("line"));
-    if lines.is_empty() || lines.len() > MOST_LINES {
+    let lines = fields.list("line");
+    let missing = fields.get("line").is_none_or(Value::is_array);
+    if missing && (lines.is_empty() || lines.len() > MOST_LINES) {
         fields.refuse("line", &format!("{} lines", lines.len()), "1 to 20\u{202f}000 lines", "write a `[[line]]` for each kind of sign");
     }
     let stated = fields.get("alternative").is_some();
-    let alternatives = listed(fields.get("alternative"));
+    let alternatives = fields.list("alternative");
     if stated && !(1..=12).contains(&alternatives.len()) {
         fields.refuse(
             "alternative",
@@ -151,11 +167,22 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
     }
     fields.finish();
     let site = read_site(document, site.unwrap_or(&nowhere), tables, faults);
-    let lines = lines
+    let lines: Vec<Line> = lines
         .iter()
         .enumerate()
         .filter_map(|(index, value)| line::read(document, &format!("line[{}]", index + 1), value, tables, faults))
         .collect();
+    let signs = lines.iter().fold(0_u64, |sum, line: &Line| sum + u64::from(line.quantity));
+    if signs > MOST_SIGNS {
+        faults.push(OrderFault {
+            file: document.name.clone(),
+            line: document.line("line"),
+            field: "line".to_owned(),
+            came: format!("{} signs", group(&signs.to_string())),
+            wanted: format!("at most {} signs in one order", group(&MOST_SIGNS.to_string())),
+            help: "split it into several files".to_owned(),
+        });
+    }
     let alternatives: Vec<Alternative> = if stated {
         alternatives
             .iter()
@@ -248,13 +275,13 @@ fn read_site(document: &Document, value: &Value, tables: &Tables, faults: &mut V
     let electricity = area("electricity", "electricity.", "us.rfcw");
     let heat = area("heat", "heat.", "us.natural-gas");
     let climate = fields.word("climate", &[("cold", 4500.0), ("middle", 2800.0), ("mild", 1500.0)]);
-    let degree_days = fields.measured("degree_days", "K.d", 0.0, 12_000.0);
+    let degree_days = fields.measured("degree_days", "K.d", 0.0, 12_000.0, "2800 K.d");
     if climate.is_some() && degree_days.is_some() {
         fields.refuse("climate", "a climate beside `degree_days`", "one of the two", "keep the one you know better");
     }
     let voc_rule = fields.flag("voc_rule").unwrap_or(false);
-    let delivery = fields.measured("delivery", "km", 0.0, 20_000.0);
-    let visit = fields.measured("visit", "km", 0.0, 5_000.0);
+    let delivery = fields.measured("delivery", "km", 0.0, 20_000.0, "60 km");
+    let visit = fields.measured("visit", "km", 0.0, 5_000.0, "30 km");
     fields.finish();
     Site { electricity, heat, degree_days: degree_days.or(climate).unwrap_or(2800.0), voc_rule, delivery, visit }
 }

@@ -3,6 +3,8 @@
 
 mod base;
 mod digital;
+mod direct_applied;
+mod overlay_film;
 mod screen_printing;
 
 use crate::factors::Tables;
@@ -20,15 +22,20 @@ pub trait Route {
     /// How it goes, in a sentence.
     fn story(&self) -> &'static str;
     /// The job as the route makes it, or why it cannot.
-    fn work<'a>(&self, job: &'a Job, layout: &'a Layout, book: &Book) -> Result<Work<'a>, Reason>;
+    fn work<'a>(&self, job: &'a Job, layout: &'a Layout) -> Result<Work<'a>, Reason>;
     /// Its steps, in order.
     fn steps(&self, order: &Order, alternative: &Alternative) -> Vec<Box<dyn Step>>;
+    /// Hours that the order waits for prints of so many colours, beside the work.
+    fn waiting(&self, _: &Book, _: &Alternative, _: f64) -> f64 {
+        0.0
+    }
     /// Where solvent evaporates into an air flow: what is called, the air, the solvent's label.
     fn exhausts(&self, book: &Book, alternative: &Alternative) -> Vec<(&'static str, AirFlow)>;
 }
 
 /// Every route.
-pub const ROUTES: [&dyn Route; 2] = [&screen_printing::ScreenPrinting, &digital::Digital];
+pub const ROUTES: [&dyn Route; 4] =
+    [&screen_printing::ScreenPrinting, &overlay_film::OverlayFilm, &direct_applied::DirectApplied, &digital::Digital];
 
 /// The route of that name.
 pub fn route(name: RouteName) -> &'static dyn Route {
@@ -48,6 +55,12 @@ pub enum Reason {
     TwoBases,
     /// Nothing is printed.
     NothingPrinted,
+    /// More film colours than a face takes.
+    FilmColours,
+    /// White would have to be laid on a coloured base.
+    WhiteFilm,
+    /// Copy is not white on one dark ground.
+    LightCopy,
 }
 
 /// The book of an alternative: a mesh that the shop knows replaces the tables' volumes of ink.
@@ -87,11 +100,12 @@ fn discard(flows: &mut Flows) {
 }
 
 /// Counts jobs on a route; those it cannot make are left out.
-pub fn count(order: &Order, alternative: &Alternative, book: &Book, layout: &Layout, jobs: &[Job]) -> Activity {
+pub fn count<'a>(order: &Order, alternative: &Alternative, layout: &Layout, jobs: impl Iterator<Item = &'a Job>) -> Activity {
     let mut activity = Activity::default();
-    let steps = route(alternative.route).steps(order, alternative);
+    let route = route(alternative.route);
+    let steps = route.steps(order, alternative);
     for job in jobs {
-        if let Ok(work) = route(alternative.route).work(job, layout, book) {
+        if let Ok(work) = route.work(job, layout) {
             activity.made_for_stock(job.line.stock);
             for step in &steps {
                 step.count(&work, &mut activity);

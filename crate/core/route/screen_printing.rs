@@ -3,9 +3,9 @@
 use super::{Reason, Route, base};
 use crate::inventory::{Book, Layout, Work};
 use crate::order::{Alternative, Drying, Job, Order, RouteName};
-use crate::quantity::{AirFlow, Kind, Length};
+use crate::quantity::{AirFlow, Kind, Time};
 use crate::step::{
-    BlankMaking, Delivery, LayoutPiece, Oven, Press, Racks, ScreenInk, ScreenMaking, SheetingCut, Step, UvLamps, Visits, WashUp, Wipe, lay,
+    BlankMaking, Delivery, Oven, Press, Racks, ScreenInk, ScreenMaking, SheetingCut, Step, UvLamps, Visits, WashUp, Wipe, lay_faces,
 };
 
 pub(super) struct ScreenPrinting;
@@ -25,7 +25,7 @@ impl Route for ScreenPrinting {
         "a screen for each colour, ink pressed through it on sheeting of the blank's size, dried, the screens washed and reclaimed"
     }
 
-    fn work<'a>(&self, job: &'a Job, layout: &'a Layout, book: &Book) -> Result<Work<'a>, Reason> {
+    fn work<'a>(&self, job: &'a Job, layout: &'a Layout) -> Result<Work<'a>, Reason> {
         let line = &job.line;
         if let Some(reason) = line.not.get(&self.name()) {
             return Err(Reason::Excluded(reason.clone()));
@@ -46,7 +46,11 @@ impl Route for ScreenPrinting {
             Drying::UvLed => Box::new(UvLamps { led: true }),
         };
         vec![
-            Box::new(SheetingCut { spoiled: SPOILED, make_ready: Some(("screen.make-ready", "screen.make-ready-on-sheeting")) }),
+            Box::new(SheetingCut {
+                spoiled: SPOILED,
+                make_ready: Some(("screen.make-ready", "screen.make-ready-on-sheeting")),
+                liner: alternative.liners.0,
+            }),
             Box::new(ScreenMaking),
             Box::new(ScreenInk { ink: alternative.ink, voc_rule: order.site.voc_rule }),
             Box::new(Press),
@@ -57,6 +61,10 @@ impl Route for ScreenPrinting {
             Box::new(Delivery),
             Box::new(Visits),
         ]
+    }
+
+    fn waiting(&self, book: &Book, alternative: &Alternative, colours: f64) -> f64 {
+        if alternative.drying == Drying::Rack { colours * book.choice::<Time>("rack.time").base() } else { 0.0 }
     }
 
     fn exhausts(&self, book: &Book, alternative: &Alternative) -> Vec<(&'static str, AirFlow)> {

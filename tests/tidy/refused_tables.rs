@@ -1,0 +1,177 @@
+//! A table at fault is refused, with file, line, column, what came, what was wanted and the way out.
+
+use faceload_core::factors::{TableFault, Tables, Texts};
+
+use super::none;
+
+/// The faults of the built-in tables, with one of them changed.
+fn faults(change: impl FnOnce(&mut Texts)) -> Vec<TableFault> {
+    let mut texts = Texts::embedded();
+    change(&mut texts);
+    Tables::read(&texts).err().unwrap_or_default()
+}
+
+/// The cells of a line, quoted ones as they are.
+fn cells(line: &str) -> Vec<String> {
+    let mut cells = vec![String::new()];
+    let mut quoted = false;
+    for c in line.chars() {
+        match c {
+            '"' => quoted = !quoted,
+            ',' if !quoted => {
+                cells.push(String::new());
+                continue;
+            }
+            _ => {}
+        }
+        cells.last_mut().expect("never empty").push(c);
+    }
+    cells
+}
+
+/// A table with the cell in that line (from 1) and column written anew.
+fn written(text: &str, line: usize, column: &str, cell: &str) -> String {
+    let place = cells(text.lines().next().unwrap_or_default())
+        .iter()
+        .position(|name| name == column)
+        .unwrap_or_else(|| panic!("no column `{column}`"));
+    let lines = text.lines().enumerate().map(|(index, old)| {
+        let mut cells = cells(old);
+        if index + 1 == line {
+            cells[place] = cell.to_owned();
+        }
+        cells.join(",")
+    });
+    lines.collect::<Vec<_>>().join("\n") + "\n"
+}
+
+/// Where a table stands among the texts.
+fn table<'a>(texts: &'a mut Texts, file: &str) -> &'a mut String {
+    match file {
+        "practice.csv" => &mut texts.practice,
+        "factors.csv" => &mut texts.factors,
+        "sources.csv" => &mut texts.sources,
+        _ => &mut texts.signs,
+    }
+}
+
+#[test]
+fn writing_a_table_anew_without_a_change_changes_nothing() {
+    let mut texts = Texts::embedded();
+    for file in ["practice.csv", "factors.csv", "sources.csv", "sign-codes.csv"] {
+        let text = table(&mut texts, file);
+        let lines = cells(text.lines().nth(1).unwrap_or_default());
+        assert_eq!(written(text, 2, &cells(text.lines().next().unwrap_or_default())[0], &lines[0]), *text, "{file}");
+    }
+}
+
+#[test]
+fn a_broken_cell_is_refused_in_its_line_and_column() {
+    let mut missed = Vec::new();
+    for (file, column, cell) in [
+        ("practice.csv", "id", ""),
+        ("practice.csv", "item", ""),
+        ("practice.csv", "unit", "furlong"),
+        ("practice.csv", "default", "many"),
+        ("practice.csv", "default", "nan"),
+        ("practice.csv", "default", "1e400"),
+        ("practice.csv", "low", ""),
+        ("practice.csv", "high", "1 000 x"),
+        ("practice.csv", "spread", "normal"),
+        ("practice.csv", "scope", "everybody"),
+        ("practice.csv", "source", ""),
+        ("practice.csv", "source", "hearsay"),
+        ("practice.csv", "place", ""),
+        ("practice.csv", "grade", "E"),
+        ("practice.csv", "grade", "own"),
+        ("factors.csv", "id", ""),
+        ("factors.csv", "item", ""),
+        ("factors.csv", "value", "inf"),
+        ("factors.csv", "value", "-"),
+        ("factors.csv", "unit", "kg{ink}"),
+        ("factors.csv", "low", "x"),
+        ("factors.csv", "high", "x"),
+        ("factors.csv", "spread", ""),
+        ("factors.csv", "source", "hearsay"),
+        ("factors.csv", "place", ""),
+        ("factors.csv", "grade", ""),
+        ("sources.csv", "title", ""),
+        ("sources.csv", "kind", "rumour"),
+        ("sources.csv", "seen", "heard"),
+        ("sources.csv", "key", ""),
+        ("sign-codes.csv", "code", ""),
+        ("sign-codes.csv", "item", ""),
+        ("sign-codes.csv", "shape", ""),
+        ("sign-codes.csv", "shape", "heptagon"),
+        ("sign-codes.csv", "height_over_width", "tall"),
+        ("sign-codes.csv", "corner_over_width", ""),
+        ("sign-codes.csv", "colours", "red 76.2"),
+        ("sign-codes.csv", "colours", "ruby 76.2; white 23.8"),
+        ("sign-codes.csv", "rim", ""),
+        ("sign-codes.csv", "rim", "ruby"),
+        ("sign-codes.csv", "source", "hearsay"),
+        ("sign-codes.csv", "place", ""),
+        ("sign-codes.csv", "grade", "F"),
+    ] {
+        let found = faults(|texts| {
+            let text = table(texts, file);
+            *text = written(text, 3, column, cell);
+        });
+        let here = |fault: &&TableFault| fault.file == file && fault.line == 3 && fault.column == column;
+        match found.iter().find(here) {
+            Some(fault) => assert!(fault.came == cell && !fault.wanted.is_empty() && !fault.help.is_empty(), "{fault}"),
+            None => missed.push(format!(
+                "{file}, line 3, `{column}` = `{cell}`: {}",
+                found.iter().map(ToString::to_string).collect::<Vec<_>>().join(" | ")
+            )),
+        }
+    }
+    none(missed);
+}
+
+#[test]
+fn the_message_says_where_what_came_what_was_wanted_and_the_way_out() {
+    let found = faults(|texts| texts.practice = written(&texts.practice, 3, "default", "many"));
+    assert_eq!(
+        found.first().map(ToString::to_string).as_deref(),
+        Some("factors/practice.csv, line 3, column `default`: `many` where a number was wanted; write digits with a point, without a unit")
+    );
+}
+
+#[test]
+fn what_does_not_hold_together_is_refused() {
+    let refused = |change: &dyn Fn(&mut Texts), column: &str, came: &str| {
+        let found = faults(|texts| change(texts));
+        assert!(found.iter().any(|fault| fault.column == column && fault.came.contains(came)), "{column}, {came}: {found:?}");
+    };
+    // An id that stands twice, in two tables.
+    refused(&|texts| texts.factors = written(&texts.factors, 2, "id", "air.density"), "id", "air.density");
+    // A range that does not hold its value; a lognormal one that reaches 0; a choice that varies.
+    refused(&|texts| texts.practice = written(&texts.practice, 3, "low", "2"), "low", "2");
+    refused(&|texts| texts.practice = written(&texts.practice, 3, "low", "0"), "low", "0");
+    refused(&|texts| texts.practice = written(&texts.practice, 3, "scope", "choice"), "spread", "lognormal");
+    // A grade better than its source allows; a source that nobody cites.
+    refused(&|texts| texts.practice = written(&texts.practice, 3, "grade", "A"), "grade", "A");
+    refused(&|texts| texts.sources.push_str("unread,A book,,,trade,document,,,shelf\n"), "key", "unread");
+    // Columns that are missing, and a row of another length.
+    refused(&|texts| texts.practice = texts.practice.replacen("id,item", "item,id", 1), "all", "item,id");
+    refused(&|texts| texts.factors.push_str("one,two\n"), "all", "a row of another length");
+}
+
+#[test]
+fn a_number_below_nothing_is_refused() {
+    let found = faults(|texts| {
+        texts.practice = written(&written(&texts.practice, 3, "default", "-1"), 3, "low", "-2");
+        texts.practice = written(&texts.practice, 3, "spread", "triangular");
+    });
+    assert!(found.iter().any(|fault| fault.line == 3), "a fan of -1 kW per m3/s was taken");
+}
+
+#[test]
+fn every_fault_is_named_at_once() {
+    let found = faults(|texts| {
+        texts.practice = written(&written(&texts.practice, 3, "default", "many"), 5, "grade", "E");
+        texts.signs = written(&texts.signs, 2, "rim", "");
+    });
+    assert!(found.len() >= 3, "{found:?}");
+}

@@ -1,0 +1,85 @@
+//! No row is unused: demo orders, varied over every choice, ask for every row of practice and factors.
+
+use std::collections::BTreeSet;
+
+use faceload_core::comparison::compare;
+use faceload_core::load::Per;
+use faceload_core::order::{Boundary, Document, Order, demo};
+use serde_json::{Value, json};
+
+use super::none;
+use crate::shop::tables;
+
+/// Rows that wait, each with its reason. The aim is none.
+const WAITING: [(&str, &str); 3] = [
+    ("gwp.ar4.ch4-fugitive", "no flow leaks methane yet: gas is counted as burnt"),
+    ("gwp.ar5.ch4-fugitive", "no flow leaks methane yet: gas is counted as burnt"),
+    ("gwp.ar6.ch4-fugitive", "no flow leaks methane yet: gas is counted as burnt"),
+];
+
+/// Every area or fuel that the tables know, as an order writes it.
+fn areas(stem: &str) -> Vec<String> {
+    let row = |id: &str| id.strip_prefix(stem)?.strip_suffix(".co2e.co2").map(|area| area.replacen('-', ".", 1));
+    tables().inputs.iter().filter_map(|input| row(&input.id)).collect()
+}
+
+/// The ids of the rows that an order asks for.
+fn asked(order: &Value) -> BTreeSet<String> {
+    let document = Document::json("order.json", &order.to_string()).expect("JSON");
+    let order = Order::read(document, tables()).unwrap_or_else(|faults| panic!("{faults:?}"));
+    let mut asked = BTreeSet::new();
+    for boundary in [Boundary::Face, Boundary::FaceWithBlank] {
+        let comparison = compare(tables(), &order, Per::M2Year, boundary).unwrap_or_else(|fault| panic!("{fault:?}"));
+        for model in &comparison.models {
+            asked.extend(model.book.used().into_iter().map(|id| model.book.input(id).id.clone()));
+        }
+    }
+    asked
+}
+
+#[test]
+fn every_row_of_the_tables_is_used() {
+    let mut used = BTreeSet::new();
+    for demo in demo::DEMOS {
+        let order: Value = serde_json::from_str(demo.text).expect("JSON");
+        let mut vary = |change: &dyn Fn(&mut Value)| {
+            let mut other = order.clone();
+            other["site"]["delivery"] = json!("60 km");
+            other["site"]["visit"] = json!("30 km");
+            change(&mut other);
+            used.extend(asked(&other));
+        };
+        vary(&|_| {});
+        for sheeting in ["prismatic", "beaded"] {
+            vary(&|order| order["line"].as_array_mut().expect("lines").iter_mut().for_each(|line| line["sheeting"] = json!(sheeting)));
+        }
+        for gwp in ["AR4", "AR5", "AR6"] {
+            vary(&|order| order["gwp"] = json!(gwp));
+        }
+        for area in areas("electricity.") {
+            vary(&|order| order["site"]["electricity"] = json!(area));
+        }
+        for fuel in areas("heat.") {
+            vary(&|order| order["site"]["heat"] = json!(fuel));
+        }
+        vary(&|order| order["site"]["voc_rule"] = json!(true));
+        vary(&|order| order["alternative"] = json!([{"id": "bare", "route": "digital-printing", "overlay": false}]));
+    }
+    let waiting: BTreeSet<&str> = WAITING.iter().map(|(id, _)| *id).collect();
+    none(tables().inputs.iter().map(|row| row.id.clone()).filter(|id| !used.contains(id) && !waiting.contains(id.as_str())).collect());
+    none(
+        WAITING
+            .iter()
+            .filter(|(id, _)| used.contains(*id) || tables().find(id).is_none())
+            .map(|(id, _)| format!("`{id}` waits no longer"))
+            .collect(),
+    );
+}
+
+#[test]
+fn every_source_is_cited_and_every_sign_code_can_be_made() {
+    for code in tables().signs.keys() {
+        let order = json!({"schema_version": 1, "line": [{"code": code, "size": "24 in", "quantity": 3}]});
+        assert!(!asked(&order).is_empty(), "{code}");
+    }
+}
