@@ -5,11 +5,18 @@ use faceload_core::order::{Boundary, demo};
 
 use crate::{Failure, input};
 
+/// What the command takes.
+#[derive(clap::Args)]
+pub struct Arguments {
+    /// A folder of own tables, checked together with the built-in ones.
+    folder: Option<String>,
+}
+
 /// Runs it.
-pub fn run() -> Result<String, Failure> {
-    let tables = input::tables()?;
+pub fn run(arguments: &Arguments) -> Result<String, Failure> {
+    let tables = input::tables(arguments.folder.as_deref())?;
     for demo in demo::DEMOS {
-        input::compared(&tables, Some(demo.name), Per::M2, Some(Boundary::FaceWithBlank))?;
+        input::compared_with(&tables, &[demo.name.to_owned()], Per::M2, Some(Boundary::FaceWithBlank))?;
     }
     Ok(String::new())
 }

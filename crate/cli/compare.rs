@@ -4,20 +4,17 @@ use std::io::IsTerminal;
 
 use faceload_report::{result, terminal};
 
-use crate::{BoundaryArgument, Failure, PerArgument, input};
+use crate::{Failure, input};
 
 /// What the command takes.
 #[derive(clap::Args)]
 #[command(after_help = input::DEMOS_HELP)]
 pub struct Arguments {
-    /// The order.
-    order: Option<String>,
-    /// Per what loads are given.
-    #[arg(long, value_enum, default_value = "m2")]
-    per: PerArgument,
-    /// What is counted; without it, as the order says, else the face.
-    #[arg(long, value_enum)]
-    boundary: Option<BoundaryArgument>,
+    #[command(flatten)]
+    order: input::OrderArguments,
+    /// Only these two alternatives, on the lines both can make.
+    #[arg(long, value_name = "A,B")]
+    between: Option<String>,
     /// Print the result as JSON.
     #[arg(long)]
     json: bool,
@@ -25,12 +22,19 @@ pub struct Arguments {
 
 /// Runs it.
 pub fn run(arguments: &Arguments) -> Result<String, Failure> {
-    let tables = input::tables()?;
-    let comparison =
-        input::compared(&tables, arguments.order.as_deref(), arguments.per.per(), arguments.boundary.map(BoundaryArgument::boundary))?;
+    let (_, comparison) = input::compared(&arguments.order)?;
+    let pair = match &arguments.between {
+        None => None,
+        Some(text) => match text.split(',').map(str::trim).collect::<Vec<_>>()[..] {
+            [first, second] if first != second => Some((input::alternative(&comparison, first)?, input::alternative(&comparison, second)?)),
+            _ => {
+                return Err(Failure::Input(vec![format!("`{text}` where two different alternatives were wanted; write `screen,digital`")]));
+            }
+        },
+    };
     if arguments.json {
-        return Ok(result::json(&comparison));
+        return Ok(result::json(&comparison, pair));
     }
     let bold = std::io::stdout().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
-    Ok(terminal::comparison(&comparison, bold))
+    Ok(terminal::comparison(&comparison, pair, bold))
 }

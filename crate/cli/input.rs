@@ -4,28 +4,96 @@ use std::collections::BTreeMap;
 use std::io::Read;
 
 use faceload_core::comparison::{CompareFault, Comparison, compare};
-use faceload_core::factors::Tables;
+use faceload_core::factors::{FILES, Tables, Texts};
 use faceload_core::load::Per;
 use faceload_core::order::{Boundary, Document, Order, OrderFault, demo};
 use faceload_report::words;
 use serde_json::{Map, Number, Value};
 use toml::de::{DeTable, DeValue};
 
-use crate::Failure;
+use crate::{BoundaryArgument, Failure, PerArgument};
 
 /// Named beside every help text.
-pub const DEMOS_HELP: &str =
-    "ORDER is a file (TOML or JSON), `-` for standard input, or a demo: stop, diamonds, diamonds-stock; without one, stop.";
+pub const DEMOS_HELP: &str = "ORDER is a file (TOML or JSON), `-` for standard input, or a demo: stop, diamonds, diamonds-stock, blades, guide, custom, speed, county, metric; without one, stop.";
 
-/// The tables built in.
-pub fn tables() -> Result<Tables, Failure> {
-    Tables::embedded().map_err(|faults| Failure::Table(faults.iter().map(ToString::to_string).collect()))
+/// What every command about orders takes.
+#[derive(clap::Args)]
+pub struct OrderArguments {
+    /// The order; several are added up.
+    orders: Vec<String>,
+    /// A folder of own tables: rows in place of or beside the built-in ones.
+    #[arg(long, value_name = "DIR")]
+    factors: Option<String>,
+    /// Per what loads are given.
+    #[arg(long, value_enum, default_value = "m2")]
+    per: PerArgument,
+    /// What is counted; without it, as the order says, else the face.
+    #[arg(long, value_enum)]
+    boundary: Option<BoundaryArgument>,
 }
 
-/// Reads an order and compares its alternatives.
-pub fn compared(tables: &Tables, order: Option<&str>, per: Per, boundary: Option<Boundary>) -> Result<Comparison, Failure> {
-    let document = document(order.unwrap_or(demo::DEMOS[0].name))?;
-    let order = Order::read(document, tables).map_err(|faults| Failure::Input(faults.iter().map(ToString::to_string).collect()))?;
+/// The tables built in, or with a folder's own rows.
+pub fn tables(folder: Option<&str>) -> Result<Tables, Failure> {
+    let read = match folder {
+        None => Tables::embedded(),
+        Some(folder) => Tables::with_own(folder, &own_texts(folder)?),
+    };
+    read.map_err(|faults| Failure::Table(faults.iter().map(ToString::to_string).collect()))
+}
+
+/// The texts of a folder of own tables; a file that is not there has no rows.
+fn own_texts(folder: &str) -> Result<Texts, Failure> {
+    let mut texts = Texts::default();
+    let mut found = 0;
+    for name in FILES {
+        let path = std::path::Path::new(folder).join(name);
+        if !path.exists() {
+            continue;
+        }
+        found += 1;
+        let text = std::fs::read_to_string(&path).map_err(|error| {
+            Failure::Table(vec![format!(
+                "{folder}/{name}: cannot be read ({}) where a table was wanted; save it as UTF-8 text",
+                reason(&error)
+            )])
+        })?;
+        match name {
+            "practice.csv" => texts.practice = text,
+            "factors.csv" => texts.factors = text,
+            "sources.csv" => texts.sources = text,
+            _ => texts.signs = text,
+        }
+    }
+    if found == 0 {
+        return Err(Failure::Table(vec![format!(
+            "{folder}: no table in it where one of {} was wanted; give the folder that holds them",
+            words::join(&FILES)
+        )]));
+    }
+    Ok(texts)
+}
+
+/// Reads the orders, adds them up and compares their alternatives.
+pub fn compared(arguments: &OrderArguments) -> Result<(Tables, Comparison), Failure> {
+    let tables = tables(arguments.factors.as_deref())?;
+    let comparison = compared_with(&tables, &arguments.orders, arguments.per.per(), arguments.boundary.map(BoundaryArgument::boundary))?;
+    Ok((tables, comparison))
+}
+
+/// The same on given tables.
+pub fn compared_with(tables: &Tables, names: &[String], per: Per, boundary: Option<Boundary>) -> Result<Comparison, Failure> {
+    let first = vec![demo::DEMOS[0].name.to_owned()];
+    let names = if names.is_empty() { &first } else { names };
+    let mut sum: Option<Order> = None;
+    for name in names {
+        let order =
+            Order::read(document(name)?, tables).map_err(|faults| Failure::Input(faults.iter().map(ToString::to_string).collect()))?;
+        sum = Some(match sum {
+            None => order,
+            Some(before) => before.joined_by(order).map_err(|fault| Failure::Input(vec![fault.to_string()]))?,
+        });
+    }
+    let Some(order) = sum else { return Err(Failure::Input(Vec::new())) };
     let boundary = boundary.unwrap_or(order.boundary);
     compare(tables, &order, per, boundary).map_err(|fault| {
         let words = words::fault(&fault);
@@ -33,6 +101,15 @@ pub fn compared(tables: &Tables, order: Option<&str>, per: Per, boundary: Option
             CompareFault::Table(_) | CompareFault::Mass(_) => Failure::Table(words),
             CompareFault::Order(_) | CompareFault::NothingMade(_) => Failure::Input(words),
         }
+    })
+}
+
+/// The place of an alternative among the models, by its id.
+pub fn alternative(comparison: &Comparison, id: &str) -> Result<usize, Failure> {
+    comparison.models.iter().position(|model| model.alternative.id == id).ok_or_else(|| {
+        let ids: Vec<String> = comparison.models.iter().map(|model| format!("`{}`", model.alternative.id)).collect();
+        let ids: Vec<&str> = ids.iter().map(String::as_str).collect();
+        Failure::Input(vec![format!("`{id}` where the id of an alternative was wanted; this order has {}", words::join(&ids))])
     })
 }
 

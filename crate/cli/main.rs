@@ -6,6 +6,8 @@ mod check;
 mod compare;
 mod explain;
 mod input;
+mod lines;
+mod sources;
 
 use std::process::ExitCode;
 
@@ -27,8 +29,12 @@ enum Command {
     Compare(compare::Arguments),
     /// Show how a load is computed, down to source, place and grade.
     Explain(explain::Arguments),
+    /// Show for each job which alternative can make it, why not, and its loads.
+    Lines(lines::Arguments),
+    /// List the sources of the tables, with licence and credit.
+    Sources(sources::Arguments),
     /// Check the tables; silent where nothing is at fault.
-    Check,
+    Check(check::Arguments),
 }
 
 /// Why a command failed.
@@ -82,7 +88,9 @@ fn main() -> ExitCode {
     let done = match Arguments::parse().command {
         Command::Compare(arguments) => compare::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
-        Command::Check => check::run(),
+        Command::Lines(arguments) => lines::run(&arguments),
+        Command::Sources(arguments) => sources::run(&arguments),
+        Command::Check(arguments) => check::run(&arguments),
     };
     let (words, code) = match done {
         Ok(result) => {

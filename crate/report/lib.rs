@@ -3,9 +3,11 @@
 //! It computes nothing; every number comes from the core.
 
 pub mod explain;
+pub mod job_lines;
 pub mod labels;
 pub mod panel;
 pub mod result;
+pub mod source_list;
 pub mod terminal;
 pub mod view;
 pub mod words;

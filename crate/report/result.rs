@@ -22,6 +22,17 @@ struct Exchange<'a> {
     lines_per_alternative: Vec<usize>,
     how_sure: &'static str,
     alternatives: Vec<One<'a>>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    between: Option<Between<'a>>,
+}
+
+/// A pair on the lines both can make.
+#[derive(Serialize)]
+struct Between<'a> {
+    alternatives: [&'a str; 2],
+    lines: usize,
+    m2: f64,
+    loads: Map<String, Value>,
 }
 
 #[derive(Serialize)]
@@ -33,7 +44,7 @@ struct One<'a> {
 }
 
 /// The comparison as JSON text.
-pub fn json(comparison: &Comparison) -> String {
+pub fn json(comparison: &Comparison, pair: Option<(usize, usize)>) -> String {
     let alternatives = comparison.models.iter().map(|model| {
         let loads = Indicator::ALL.into_iter().map(|indicator| {
             let unit = format!("{}{}", indicator.unit(), comparison.per.suffix());
@@ -51,8 +62,21 @@ pub fn json(comparison: &Comparison) -> String {
         lines_per_alternative: comparison.places.iter().map(|place| comparison.lines_of(&comparison.makers.common(&[*place]))).collect(),
         how_sure: HOW_SURE,
         alternatives: alternatives.collect(),
+        between: pair.map(|(a, b)| between(comparison, a, b)),
     };
     let mut text = serde_json::to_string_pretty(&exchange).unwrap_or_default();
     text.push('\n');
     text
+}
+
+fn between(comparison: &Comparison, a: usize, b: usize) -> Between<'_> {
+    let jobs = comparison.shared(a, b);
+    let id = |index: usize| comparison.models[index].alternative.id.as_str();
+    let loads = Indicator::ALL.into_iter().filter_map(|indicator| {
+        let difference = comparison.difference(a, b, indicator)?;
+        let unit = format!("{}{}", indicator.unit(), comparison.per.suffix());
+        let values = json!({ "first": difference.first, "second": difference.second, "difference": difference.value(), "unit": unit });
+        Some((indicator.id().to_owned(), values))
+    });
+    Between { alternatives: [id(a), id(b)], lines: comparison.lines_of(&jobs), m2: comparison.m2_of(&jobs), loads: loads.collect() }
 }

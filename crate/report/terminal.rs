@@ -11,9 +11,9 @@ use crate::words;
 const WIDE: usize = 78;
 
 /// The comparison as text; headings bold where asked.
-pub fn comparison(comparison: &Comparison, bold: bool) -> String {
+pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold: bool) -> String {
     let heading = |text: &str| if bold { format!("\u{1b}[1m{text}\u{1b}[0m") } else { text.to_owned() };
-    let mut out = format!("{}\n", heading(&words::order_line(&comparison.jobs)));
+    let mut out = format!("{}\n", heading(&words::order_line(&comparison.order)));
     if !comparison.order.name.is_empty() {
         out.push_str(&format!("{}\n", comparison.order.name));
     }
@@ -21,7 +21,7 @@ pub fn comparison(comparison: &Comparison, bold: bool) -> String {
     out.push_str(&wrapped(&words::conditions(comparison), 0));
     out.push('\n');
 
-    let pairs = comparison.first_pairs();
+    let pairs = between.map_or_else(|| comparison.first_pairs(), |pair| vec![pair]);
     if let Some((a, b)) = pairs.first().copied() {
         out.push_str(&wrapped(&format!("{}: {}", words::capital(comparison.per.words()), words::pair(comparison, a, b)), 0));
         for indicator in Indicator::ALL {
@@ -54,6 +54,9 @@ pub fn comparison(comparison: &Comparison, bold: bool) -> String {
         }
     }
     out.push_str(&format!("\n{}\n", heading(label("limits"))));
+    for line in [words::orders(&comparison.order), words::own_rows(&comparison.order), words::unusual(comparison)].concat() {
+        out.push_str(&wrapped(&line, 2));
+    }
     let dropped = words::dropped(&comparison.makers.dropped).into_iter();
     let cautions = comparison.cautions.iter().map(words::caution);
     for line in dropped.chain(cautions) {

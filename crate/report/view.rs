@@ -144,12 +144,12 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
     let suffix = comparison.per.suffix();
     View {
         name: comparison.order.name.clone(),
-        order_line: words::order_line(&comparison.jobs),
+        order_line: words::order_line(&comparison.order),
         extent: words::extent(comparison),
         compared: words::part_of(comparison, &comparison.common),
         comparable: !comparison.common.is_empty(),
         conditions: words::conditions(comparison),
-        moved: words::moved(comparison),
+        moved: [words::own_rows(&comparison.order), words::moved(comparison), words::unusual(comparison)].concat(),
         per: comparison.per.name(),
         per_words: comparison.per.words(),
         boundary: comparison.boundary.name(),

@@ -2,7 +2,7 @@
 
 use faceload_core::comparison::{Caution, CompareFault, Comparison, Dropped, Verdict};
 use faceload_core::load::{Amount, Indicator};
-use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Job, Order, RouteName};
+use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Order, RouteName};
 use faceload_core::quantity::{Kind, group, write_number};
 use faceload_core::route::{Reason, route};
 
@@ -64,13 +64,13 @@ pub fn count(number: u64, one: &str) -> String {
 }
 
 /// The order in one line: `100 stop signs (R1-1), 30 in`.
-pub fn order_line(jobs: &[Job]) -> String {
+pub fn order_line(order: &Order) -> String {
     let mut groups: Vec<(String, String, u64, u64)> = Vec::new();
-    for job in jobs {
-        let line = &job.line;
-        let code = line.code.as_ref().map(|code| format!(" ({code})")).unwrap_or_default();
-        let name = format!("{} sign", line.item);
-        let rest = format!("{code}, {}", line.size);
+    for line in &order.lines {
+        let (name, rest) = match &line.code {
+            Some(code) => (format!("{} sign", line.item), format!(" ({code}), {}", line.size)),
+            None => (String::new(), format!(" \u{d7} {} ({}), {}", line.label, line.shape.name(), line.size)),
+        };
         match groups.iter_mut().find(|(known, tail, ..)| *known == name && *tail == rest) {
             Some((.., signs, designs)) => {
                 *signs += u64::from(line.quantity);
@@ -80,10 +80,49 @@ pub fn order_line(jobs: &[Job]) -> String {
         }
     }
     let written = groups.iter().map(|(name, rest, signs, designs)| {
+        let signs = if name.is_empty() { group(&signs.to_string()) } else { count(*signs, name) };
         let designs = if *designs > 1 { format!(", {}", count(*designs, "design")) } else { String::new() };
-        format!("{}{rest}{designs}", count(*signs, name))
+        format!("{signs}{rest}{designs}")
     });
-    written.collect::<Vec<_>>().join("; ")
+    let written: Vec<String> = written.collect();
+    match &written[..] {
+        [first, second, third, fourth, rest @ ..] if rest.len() > 1 => {
+            format!("{first}; {second}; {third}; {fourth}; and {} more kinds", rest.len())
+        }
+        all => all.join("; "),
+    }
+}
+
+/// The orders that were added up, where there are several.
+pub fn orders(order: &Order) -> Vec<String> {
+    if order.sums.len() < 2 {
+        Vec::new()
+    } else {
+        order.sums.iter().map(|(name, lines)| format!("{name}: {}", count(*lines as u64, "line"))).collect()
+    }
+}
+
+/// What a user's own tables put in the place of built-in rows.
+pub fn own_rows(order: &Order) -> Vec<String> {
+    if order.own_rows.is_empty() {
+        return Vec::new();
+    }
+    let ids: Vec<&str> = order.own_rows.iter().map(String::as_str).collect();
+    vec![format!("Rows of own tables, in place of or beside the built-in ones: {}", join(&ids))]
+}
+
+/// What no shop would do: said beside a number that can be computed all the same.
+pub fn unusual(comparison: &Comparison) -> Vec<String> {
+    let mut said = Vec::new();
+    for plan in comparison.models.iter().map(|model| &model.parts[0].plan) {
+        for job in &comparison.jobs {
+            let route = route(plan.alternative.route);
+            if let Some(why) = route.work(job, &plan.layout).ok().and_then(|work| route.unusual(&work)) {
+                said.push(format!("{}, {}: not how it is done, {why}", job.line.label, plan.alternative.id));
+            }
+        }
+    }
+    said
 }
 
 /// How much face the order is, on how many lines.

@@ -104,7 +104,7 @@ pub fn labels() -> String {
 
 /// The result as text.
 pub fn compare_text(order: &str, per: &str, boundary: &str) -> Result<String, Vec<Fault>> {
-    with_tables(|tables| compared(tables, order, per, boundary, &[]).map(|comparison| result::json(&comparison)))
+    with_tables(|tables| compared(tables, order, per, boundary, &[]).map(|comparison| result::json(&comparison, None)))
 }
 
 /// What the page shows.

@@ -5,6 +5,8 @@ use std::fmt;
 /// One fault in one cell, or in one row.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct TableFault {
+    /// The folder of the table.
+    pub folder: String,
     /// The table.
     pub file: &'static str,
     /// The line in it, from 1; 0 where the fault is not in one line.
@@ -21,7 +23,7 @@ pub struct TableFault {
 
 impl fmt::Display for TableFault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "factors/{}", self.file)?;
+        write!(f, "{}/{}", self.folder, self.file)?;
         if self.line > 0 {
             write!(f, ", line {}", self.line)?;
         }

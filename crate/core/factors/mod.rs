@@ -4,6 +4,7 @@
 mod fault;
 mod grade;
 mod input;
+mod reading;
 mod sign;
 mod source;
 mod spread;
@@ -16,4 +17,4 @@ pub use sign::SignRow;
 pub(crate) use sign::{COLOURS, SHAPES};
 pub use source::{Seen, Source};
 pub use spread::Spread;
-pub use table::{Tables, Texts};
+pub use table::{FILES, Tables, Texts};

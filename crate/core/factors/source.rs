@@ -51,6 +51,18 @@ impl Seen {
     }
 }
 
+impl Seen {
+    /// The word of the table.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Document => "document",
+            Self::Excerpt => "excerpt",
+            Self::Transcription => "transcription",
+            Self::Memory => "memory",
+        }
+    }
+}
+
 /// The kinds of source, with the best grade a row may take from them.
 pub(super) const KINDS: [(&str, Grade); 10] = [
     ("government", Grade::A),

@@ -102,6 +102,7 @@ impl Book {
             .or_else(|| self.inputs[self.rows..].iter().position(|input| input.id == id).map(|place| place + self.rows));
         let fault = |came: &str, wanted: &str, help: &str| {
             self.faults.borrow_mut().push(TableFault {
+                folder: "factors".to_owned(),
                 file: if id.ends_with(".co2e") || id.ends_with(".energy") { "factors.csv" } else { "practice.csv" },
                 line: 0,
                 column: "id".to_owned(),

@@ -70,6 +70,10 @@ pub struct Order {
     pub lines: Vec<Line>,
     /// The alternatives.
     pub alternatives: Vec<Alternative>,
+    /// The orders added up: name and lines of each.
+    pub sums: Vec<(String, usize)>,
+    /// Rows of own tables, by id.
+    pub own_rows: Vec<String>,
     /// Inputs moved by hand for all alternatives, by id; not part of the file.
     pub moved: Vec<(String, f64)>,
     /// The document, for the lines of later faults.
@@ -109,6 +113,31 @@ impl Order {
         }
         self.moved = moved;
         if faults.is_empty() { Ok(self) } else { Err(faults) }
+    }
+
+    /// Adds another order's lines; what is not a line must be the same in both.
+    pub fn joined_by(mut self, other: Self) -> Result<Self, OrderFault> {
+        let differs = [
+            ("life", self.life != other.life),
+            ("gwp", self.gwp != other.gwp),
+            ("voc_oxidised", self.voc_oxidised != other.voc_oxidised),
+            ("end_of_life", self.end_of_life != other.end_of_life),
+            ("boundary", self.boundary != other.boundary),
+            ("site", self.site != other.site),
+            ("alternative", self.alternatives != other.alternatives),
+        ];
+        if let Some((field, _)) = differs.iter().find(|(_, differs)| *differs) {
+            let wanted = format!("the same `{field}` as in {}", self.file);
+            return Err(other.fault(
+                field,
+                &format!("another `{field}`"),
+                &wanted,
+                "orders are added up on one site with the same alternatives; compare them apart, or make the two alike",
+            ));
+        }
+        self.lines.extend(other.lines);
+        self.sums.extend(other.sums);
+        Ok(self)
     }
 
     /// A fault in one field of this order.
@@ -192,6 +221,7 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
     } else {
         default_alternatives()
     };
+    let sums = vec![(if name.is_empty() { document.name.clone() } else { name.clone() }, lines.len())];
     check_otherwise(document, &alternatives, faults);
     for (index, one) in alternatives.iter().enumerate() {
         if alternatives[..index].iter().any(|other| other.id == one.id) {
@@ -217,6 +247,8 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
         site,
         lines,
         alternatives,
+        sums,
+        own_rows: tables.own.clone(),
         moved: Vec::new(),
         document: document.clone(),
     })

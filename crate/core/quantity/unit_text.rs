@@ -201,6 +201,11 @@ impl UnitText {
         self.kind == Q::EXPONENTS
     }
 
+    /// Whether both units measure the same kind.
+    pub fn measures_as(&self, other: &Self) -> bool {
+        self.kind == other.kind
+    }
+
     /// The kinds the unit is made of.
     pub fn kind(&self) -> Exponents {
         self.kind

@@ -25,6 +25,10 @@ pub trait Route {
     fn work<'a>(&self, job: &'a Job, layout: &'a Layout) -> Result<Work<'a>, Reason>;
     /// Its steps, in order.
     fn steps(&self, order: &Order, alternative: &Alternative) -> Vec<Box<dyn Step>>;
+    /// Why no shop would make a job so, though it can be computed.
+    fn unusual(&self, _: &Work<'_>) -> Option<&'static str> {
+        None
+    }
     /// Hours that the order waits for prints of so many colours, beside the work.
     fn waiting(&self, _: &Book, _: &Alternative, _: f64) -> f64 {
         0.0

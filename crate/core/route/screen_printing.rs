@@ -63,6 +63,13 @@ impl Route for ScreenPrinting {
         ]
     }
 
+    fn unusual(&self, work: &Work<'_>) -> Option<&'static str> {
+        // Fewer than three pieces of a design (judgement) do not pay for screens of their own.
+        let line = &work.job.line;
+        (!line.stock && !line.kept && work.faces() < 3.0 * f64::from(line.designs))
+            .then_some("screens are made for so few pieces of a design")
+    }
+
     fn waiting(&self, book: &Book, alternative: &Alternative, colours: f64) -> f64 {
         if alternative.drying == Drying::Rack { colours * book.choice::<Time>("rack.time").base() } else { 0.0 }
     }

@@ -12,10 +12,16 @@ pub struct Demo {
 }
 
 /// Every demo; the first is what a command without an order shows.
-pub const DEMOS: [Demo; 3] = [
+pub const DEMOS: [Demo; 9] = [
     Demo { name: "stop", title: "100 stop signs", text: include_str!("stop.json") },
     Demo { name: "diamonds", title: "24 warning diamonds of 6 designs, made to order", text: include_str!("diamonds.json") },
     Demo { name: "diamonds-stock", title: "24 warning diamonds of 6 designs, from stock", text: include_str!("diamonds-stock.json") },
+    Demo { name: "blades", title: "40 two-sided street names of 40 designs", text: include_str!("blades.json") },
+    Demo { name: "guide", title: "4 guide signs on panels", text: include_str!("guide.json") },
+    Demo { name: "custom", title: "one custom sign in three colours", text: include_str!("custom.json") },
+    Demo { name: "speed", title: "1 000 speed-limit signs for stock", text: include_str!("speed.json") },
+    Demo { name: "county", title: "all of these as one order", text: include_str!("county.json") },
+    Demo { name: "metric", title: "triangles, discs and octagons, metric", text: include_str!("metric.json") },
 ];
 
 /// The demo of that name.

@@ -1,0 +1,96 @@
+//! Jobs one by one: who can make each, why not, what it loads there.
+
+use faceload_core::comparison::Comparison;
+use faceload_core::load::Indicator;
+use faceload_core::quantity::write_number;
+use serde::Serialize;
+use serde_json::{Map, Value, json};
+
+use crate::words;
+
+/// One job.
+#[derive(Debug, Serialize)]
+pub struct JobOf {
+    /// The label of its line.
+    pub label: String,
+    /// What it is: `100 stop signs (R1-1), 30 in`.
+    pub what: String,
+    /// How many lines it stands for.
+    pub lines: usize,
+    /// Its faces, m2.
+    pub m2: f64,
+    /// Every alternative.
+    pub alternatives: Vec<AlternativeOf>,
+}
+
+/// One alternative for a job.
+#[derive(Debug, Serialize)]
+pub struct AlternativeOf {
+    /// Its id.
+    pub id: String,
+    /// Whether it makes the job itself.
+    pub makes: bool,
+    /// Why not, and who makes it instead.
+    pub why_not: Option<String>,
+    /// The loads by indicator, where the job is made.
+    pub loads: Option<Map<String, Value>>,
+}
+
+/// Every job of a comparison.
+pub fn jobs(comparison: &Comparison) -> Vec<JobOf> {
+    let each = comparison.jobs.iter().enumerate().map(|(place, job)| {
+        let line = &job.line;
+        let code = line.code.as_ref().map_or_else(|| line.shape.name().to_owned(), Clone::clone);
+        let designs = if line.designs > 1 { format!(", {}", words::count(u64::from(line.designs), "design")) } else { String::new() };
+        JobOf {
+            label: line.label.clone(),
+            what: format!("{} \u{d7} {code}, {}{designs}", faceload_core::quantity::group(&line.quantity.to_string()), line.size),
+            lines: job.lines,
+            m2: comparison.m2_of(&[place]),
+            alternatives: (0..comparison.plans.len()).map(|alternative| of_alternative(comparison, alternative, place)).collect(),
+        }
+    });
+    each.collect()
+}
+
+fn of_alternative(comparison: &Comparison, alternative: usize, job: usize) -> AlternativeOf {
+    let dropped = comparison.makers.dropped.iter().find(|one| one.alternative == alternative && one.job == job);
+    let why_not = dropped.map(|one| {
+        let instead = one.instead.as_ref().map(|id| format!("; {id} makes it")).unwrap_or_default();
+        format!("{}{instead}", words::reason(&one.reason))
+    });
+    let loads = comparison.makers.of[alternative][job].map(|_| {
+        let model = comparison.model_on(alternative, &[job]);
+        let load = |indicator: Indicator| {
+            let unit = format!("{}{}", indicator.unit(), comparison.per.suffix());
+            (indicator.id().to_owned(), json!({ "value": model.load(indicator, comparison.per).value, "unit": unit }))
+        };
+        Indicator::ALL.into_iter().map(load).collect()
+    });
+    AlternativeOf { id: comparison.plans[alternative].alternative.id.clone(), makes: dropped.is_none(), why_not, loads }
+}
+
+/// The jobs as text for a terminal.
+pub fn text(comparison: &Comparison, jobs: &[JobOf]) -> String {
+    let units = Indicator::ALL.map(|indicator| format!("{} {}", indicator.label(), indicator.unit()));
+    let mut out = format!("Loads {}: {}\n({})\n", comparison.per.words(), units.join(", "), words::HOW_SURE);
+    for job in jobs {
+        let lines = if job.lines > 1 { format!(", {}", words::count(job.lines as u64, "line")) } else { String::new() };
+        out.push_str(&format!("\n{}: {} ({} m2{lines})\n", job.label, job.what, words::number(job.m2)));
+        let wide = job.alternatives.iter().map(|one| one.id.chars().count()).max().unwrap_or(0);
+        for one in &job.alternatives {
+            out.push_str(&format!("  {:<wide$}", one.id));
+            if let Some(loads) = &one.loads {
+                for load in loads.values() {
+                    let value = load["value"].as_f64().unwrap_or(f64::NAN);
+                    out.push_str(&format!("  {:>9}", write_number(value, 3)));
+                }
+            }
+            if let Some(why) = &one.why_not {
+                out.push_str(&format!("  no: {why}"));
+            }
+            out.push('\n');
+        }
+    }
+    out
+}
