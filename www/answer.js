@@ -8,21 +8,22 @@
     element("li", {}, element("strong", { text: indicator.label }), element("span", { text: pair.differences[index] }))));
 
   function answer(view) {
-    const [first, ...others] = view.pairs;
     const parts = [];
-    if (first) {
-      parts.push(element("p", { class: "sentence", text: `For ${view.order_line}, ${view.per_words}: ${first.sentence}` }), differences(view, first));
+    const lead = `For ${view.order_line}, ${view.per_words}`;
+    if (view.answer) {
+      parts.push(element("p", { class: "sentence", text: `${lead}: ${view.answer}` }),
+        element("ul", {}, ...view.indicators.map((one) => element("li", {}, element("strong", { text: one.label }), element("span", { text: one.ranked })))));
+    } else if (view.pairs.length > 0) {
+      parts.push(element("p", { class: "sentence", text: `${lead}: ${view.pairs[0].sentence}` }), differences(view, view.pairs[0]));
     }
     parts.push(element("p", { class: "sure", text: `${view.boundary_words[0].toUpperCase()}${view.boundary_words.slice(1)}. ${view.how_sure[0].toUpperCase()}${view.how_sure.slice(1)}.` }));
+    if (view.compared || !view.comparable) parts.push(element("p", { class: "quiet", text: view.comparable ? `The loads below are ${view.compared} that all alternatives can make.` : "No line can be made by every alternative: the loads below are each on the lines that the alternative makes, and are not for comparing; the pairs are." }));
     for (const line of [...view.moved, ...view.cautions, ...view.dropped]) parts.push(element("p", { class: "fault", text: line }));
-    if (others.length > 0) {
-      const more = others.map((pair) => element("p", {}, element("strong", { text: `${pair.words}: ` }), pair.sentence));
-      parts.push(element("details", { open: faceload.wide() }, element("summary", { text: `The other ${others.length} pairs` }), ...more));
+    if (view.pairs.length > 0) {
+      const pairs = view.pairs.map((pair) => element("p", {}, element("strong", { text: `${pair.words}: ` }), pair.sentence));
+      parts.push(element("details", { open: part("answer").querySelector("details")?.open }, element("summary", { text: "Pair by pair" }), ...pairs));
     }
-    const shown = part("answer").querySelector("details");
-    const was = shown?.open;
     fill(part("answer"), ...parts);
-    if (was !== undefined && others.length > 0) part("answer").querySelector("details").open = was;
   }
 
   function limits(view) {
@@ -35,7 +36,7 @@
   /** One polite sentence, half a second after the numbers rest. */
   function speak(view) {
     clearTimeout(waiting);
-    waiting = setTimeout(() => { part("spoken").textContent = view.pairs[0]?.sentence ?? ""; }, 500);
+    waiting = setTimeout(() => { part("spoken").textContent = view.answer ?? view.pairs[0]?.sentence ?? ""; }, 500);
   }
 
   faceload.answer = (view) => {

@@ -35,6 +35,7 @@
     drawSwings: (canvas, width, theme) => wasm_bindgen.draw_swings(canvas, width, theme),
     loadsRows: (indicator, width) => JSON.parse(wasm_bindgen.loads_rows_json(indicator, width)),
     swingsRows: (width) => JSON.parse(wasm_bindgen.swings_rows_json(width)),
+    catalogue: () => JSON.parse(wasm_bindgen.catalogue_json()),
     labels: () => JSON.parse(wasm_bindgen.labels_json()),
   };
   // For anybody who wants the data of the page: the same bytes as the command line.

@@ -8,6 +8,7 @@
   let current = null;
   let printing = false;
   let frame = 0;
+  let keepPair = true;
 
   faceload.shown = () => current;
   faceload.wide = () => window.innerWidth >= 700;
@@ -15,7 +16,7 @@
 
   /** What the page asks of an order. */
   function question(rows) {
-    const pair = (part("f-pair").value || "0 2").split(" ").map(Number);
+    const pair = (part("f-pair").value || "0 1").split(" ").map(Number);
     return { per: part("f-per").value, boundary: part("f-boundary").value, pair, indicator: part("f-indicator").value || "co2e", most: MOST, rows, moved: faceload.moves.moved() };
   }
 
@@ -37,9 +38,10 @@
 
   function choices(view) {
     const select = part("f-pair");
-    const chosen = select.value;
+    const chosen = keepPair ? select.value : "";
+    keepPair = true;
     fill(select, ...view.pairs.map((pair) => element("option", { value: `${pair.a} ${pair.b}`, text: pair.words })));
-    if (chosen) select.value = chosen;
+    if (chosen && [...select.options].some((option) => option.value === chosen)) select.value = chosen;
     if (part("f-indicator").childElementCount === 0) {
       fill(part("f-indicator"), ...view.indicators.map((one) => element("option", { value: one.id, text: one.label })));
       part("f-indicator").value = "co2e";
@@ -54,6 +56,7 @@
     faceload.answer(view);
     faceload.loads.show(view);
     faceload.moves.show(view);
+    faceload.lines.show(view);
     faceload.factors.show(view);
   }
   faceload.changed = show;
@@ -79,6 +82,8 @@
   function choose(name) {
     const demo = demos.find((one) => one.name === name);
     faceload.moves.putBack();
+    keepPair = false;
+    part("f-pair").replaceChildren();
     faceload.order.show(JSON.parse(demo.order));
     show();
   }
@@ -92,7 +97,8 @@
     const labels = faceload.engine.labels();
     faceload.labels = labels;
     label(labels);
-    faceload.order.start(labels);
+    faceload.catalogue = faceload.engine.catalogue();
+    faceload.order.start();
     faceload.factors.start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));

@@ -2,47 +2,35 @@
 "use strict";
 (() => {
   const { faceload } = window;
-  const { element, part, fill } = faceload;
-  const COLUMNS = ["quantity", "batch", "designs"];
+  const { element, part } = faceload;
+  /** The last order that was good, and what may be chosen. */
   let good = {};
-  let labels = {};
 
-  /** A field in a line, with the place of its message. */
-  function cell(line, index, key) {
-    const id = `f-${key}-${index + 1}`;
-    const input = element("input", {
-      id, type: "text", inputmode: "numeric", autocomplete: "off",
-      "data-field": key, "data-path": `line[${index + 1}].${key}`,
-      "aria-label": `${labels[key]}, ${line.label ?? `line ${index + 1}`}`,
-      placeholder: key === "batch" ? "all at once" : undefined,
-      on: { change: faceload.changed },
+  /** Where a path such as `line[2].quantity` leads: the table that holds the last key, and that key. */
+  function place(order, path) {
+    const keys = path.split(".").flatMap((step) => {
+      const [, key, index] = /^([^[]+)(?:\[(\d+)\])?$/.exec(step);
+      return index ? [key, Number(index) - 1] : [key];
     });
-    input.value = line[key] ?? (key === "designs" ? "1" : "");
-    return element("td", { "data-name": labels[key] }, input);
+    const last = keys.pop();
+    return [keys.reduce((at, key) => (at[key] ??= {}), order), last];
   }
 
-  function show(order) {
-    good = order;
-    part("f-life").value = String(order.life ?? "10 years").replace(/\s*years?$/, "");
-    const head = element("tr", {}, ...["line", "sign", "size"].map((text) => element("th", { scope: "col", text })), ...COLUMNS.map((key) => element("th", { scope: "col", text: labels[key] })));
-    const rows = order.line.map((line, index) =>
-      element("tr", {},
-        element("td", { "data-name": "line", text: line.label ?? `line ${index + 1}` }),
-        element("td", { "data-name": "sign", text: line.code ?? line.shape }),
-        element("td", { "data-name": "size", text: line.size ?? `${line.width} x ${line.height}` }),
-        ...COLUMNS.map((key) => cell(line, index, key))));
-    fill(part("lines"), element("table", {}, element("thead", {}, head), element("tbody", {}, ...rows)));
+  /** What a field says, as the order writes it; nothing leaves the key out. */
+  function value(input) {
+    const text = input.value.trim();
+    if (input.dataset.kind === "flag") return text === "" ? undefined : text === "yes";
+    if (input.dataset.kind === "years") return /^[-\d.\s]+$/.test(text) ? `${text} years` : text;
+    return text === "" && input.dataset.optional !== undefined ? undefined : text;
   }
 
   /** The order with what the fields say now. */
   function typed() {
     const order = structuredClone(good);
-    const life = part("f-life").value.trim();
-    order.life = /^[-\d.\s]+$/.test(life) ? `${life} years` : life;
-    for (const input of document.querySelectorAll("#lines input")) {
-      const line = order.line[Number(input.id.split("-").pop()) - 1];
-      if (input.value.trim() === "" && input.dataset.field === "batch") delete line.batch;
-      else line[input.dataset.field] = input.value.trim();
+    for (const input of document.querySelectorAll("[data-path]")) {
+      const [table, key] = place(order, input.dataset.path);
+      const said = value(input);
+      if (said === undefined) delete table[key]; else table[key] = said;
     }
     return order;
   }
@@ -56,20 +44,43 @@
     }
     const rest = [];
     for (const fault of faults) {
-      const input = fault.field === "life" ? part("f-life") : document.querySelector(`[data-path="${CSS.escape(fault.field)}"]`);
+      const input = document.querySelector(`[data-path="${CSS.escape(fault.field)}"]`);
       if (!input || input.hasAttribute("aria-invalid")) { rest.push(fault); continue; }
       const id = `${input.id}-fault`;
       input.setAttribute("aria-invalid", "true");
       input.setAttribute("aria-describedby", id);
       input.after(element("p", { id, class: "fault", text: `Wanted: ${fault.wanted}; ${fault.help}.` }));
-      part("edit").open ||= fault.field !== "life";
+      const closed = input.closest("details:not([open])");
+      if (closed) closed.open = true;
     }
     return rest;
   }
 
+  /** A field for a path: a text, or a choice where words are given. */
+  function field(path, facts, current, words) {
+    const id = `f-${path.replace(/[^a-z0-9]+/gi, "-")}`.replace(/-$/, "");
+    const common = { id, "data-path": path, on: { change: faceload.changed }, ...facts };
+    const made = words
+      ? element("select", common, ...words.map((word) => element("option", { value: word.value ?? word, text: word.text ?? word })))
+      : element("input", { type: "text", autocomplete: "off", ...common });
+    made.value = current ?? "";
+    return made;
+  }
+
+  function show(order) {
+    good = structuredClone(order);
+    good.alternative ??= structuredClone(faceload.catalogue.alternatives);
+    part("f-life").value = String(order.life ?? "10 years").replace(/\s*years?$/, "");
+    faceload.lines.edit(good);
+    faceload.alternatives.edit(good);
+    faceload.site.edit(good);
+  }
+
   faceload.order = {
-    start(words) { labels = words; part("f-life").addEventListener("change", faceload.changed); },
-    show, typed, mark,
+    start() { part("f-life").addEventListener("change", faceload.changed); },
+    show, typed, mark, field,
     keep(order) { good = order; },
+    /** Changes the order itself (rows added, removed, of another kind) and shows it anew. */
+    change(edit) { const order = typed(); edit(order); show(order); faceload.changed(); },
   };
 })();

@@ -2,7 +2,6 @@
 
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
-use faceload_core::quantity::write_number;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
@@ -34,11 +33,17 @@ pub struct AlternativeOf {
     pub why_not: Option<String>,
     /// The loads by indicator, where the job is made.
     pub loads: Option<Map<String, Value>>,
+    /// The loads as printed, in the order of the indicators.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub texts: Vec<String>,
 }
 
 /// Every job of a comparison.
 pub fn jobs(comparison: &Comparison) -> Vec<JobOf> {
-    let each = comparison.jobs.iter().enumerate().map(|(place, job)| {
+    let mut places: Vec<usize> = (0..comparison.jobs.len()).collect();
+    places.sort_by_key(|place| comparison.jobs[*place].first);
+    let each = places.into_iter().map(|place| {
+        let job = &comparison.jobs[place];
         let line = &job.line;
         let code = line.code.as_ref().map_or_else(|| line.shape.name().to_owned(), Clone::clone);
         let designs = if line.designs > 1 { format!(", {}", words::count(u64::from(line.designs), "design")) } else { String::new() };
@@ -67,7 +72,9 @@ fn of_alternative(comparison: &Comparison, alternative: usize, job: usize) -> Al
         };
         Indicator::ALL.into_iter().map(load).collect()
     });
-    AlternativeOf { id: comparison.plans[alternative].alternative.id.clone(), makes: dropped.is_none(), why_not, loads }
+    let loads: Option<Map<String, Value>> = loads;
+    let texts = loads.iter().flat_map(Map::values).map(|load| words::number(load["value"].as_f64().unwrap_or(f64::NAN))).collect();
+    AlternativeOf { id: comparison.plans[alternative].alternative.id.clone(), makes: dropped.is_none(), why_not, loads, texts }
 }
 
 /// The jobs as text for a terminal.
@@ -80,11 +87,8 @@ pub fn text(comparison: &Comparison, jobs: &[JobOf]) -> String {
         let wide = job.alternatives.iter().map(|one| one.id.chars().count()).max().unwrap_or(0);
         for one in &job.alternatives {
             out.push_str(&format!("  {:<wide$}", one.id));
-            if let Some(loads) = &one.loads {
-                for load in loads.values() {
-                    let value = load["value"].as_f64().unwrap_or(f64::NAN);
-                    out.push_str(&format!("  {:>9}", write_number(value, 3)));
-                }
+            for text in &one.texts {
+                out.push_str(&format!("  {text:>9}"));
             }
             if let Some(why) = &one.why_not {
                 out.push_str(&format!("  no: {why}"));

@@ -29,13 +29,14 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 50] = [
+pub const LABELS: [Label; 51] = [
     label_of("order", "The order", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
     label_of("moves", "What moves it", Ours),
     label_of("sources", "Factors and sources", Ours),
     label_of("arithmetic", "How computed", Ours),
+    label_of("by-line", "Line by line", Trade),
     label_of("limits", "What this does not say", Ours),
     label_of("energy", "energy", Standard("ISO 14040")),
     label_of("water", "water", Ours),

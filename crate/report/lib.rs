@@ -2,6 +2,7 @@
 //!
 //! It computes nothing; every number comes from the core.
 
+pub mod catalogue;
 pub mod explain;
 pub mod job_lines;
 pub mod labels;

@@ -22,13 +22,23 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
     out.push('\n');
 
     let pairs = between.map_or_else(|| comparison.first_pairs(), |pair| vec![pair]);
-    if let Some((a, b)) = pairs.first().copied() {
-        out.push_str(&wrapped(&format!("{}: {}", words::capital(comparison.per.words()), words::pair(comparison, a, b)), 0));
-        for indicator in Indicator::ALL {
-            out.push_str(&format!("  {:<8} {}\n", indicator.label(), words::difference(comparison, a, b, indicator)));
+    match (between, words::answer(comparison)) {
+        (None, Some(answer)) => {
+            out.push_str(&wrapped(&format!("{}: {answer}", words::capital(comparison.per.words())), 0));
+            for indicator in Indicator::ALL {
+                out.push_str(&format!("  {:<8} {}\n", indicator.label(), words::ranked(comparison, indicator)));
+            }
         }
-        out.push_str(&format!("  ({})\n\n", words::HOW_SURE));
+        _ => {
+            if let Some((a, b)) = between {
+                out.push_str(&wrapped(&format!("{}: {}", words::capital(comparison.per.words()), words::pair(comparison, a, b)), 0));
+                for indicator in Indicator::ALL {
+                    out.push_str(&format!("  {:<8} {}\n", indicator.label(), words::difference(comparison, a, b, indicator)));
+                }
+            }
+        }
     }
+    out.push_str(&format!("  ({})\n\n", words::HOW_SURE));
     let on = words::part_of(comparison, &comparison.common);
     let on = if on.is_empty() { String::new() } else { format!(", {on} that all of them can make") };
     if comparison.common.is_empty() {
@@ -47,9 +57,9 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
     for base in words::bases(comparison) {
         out.push_str(&format!("  {base}\n"));
     }
-    if pairs.len() > 1 {
-        out.push_str("\nThe other pairs\n");
-        for (a, b) in pairs.iter().skip(1) {
+    if between.is_none() && !pairs.is_empty() {
+        out.push_str(&format!("\n{}\n", heading("Pair by pair")));
+        for (a, b) in &pairs {
             out.push_str(&wrapped(&words::pair(comparison, *a, *b), 2));
         }
     }

@@ -9,6 +9,7 @@ use faceload_core::route::route;
 use serde::Serialize;
 
 use crate::explain::{InputOf, inputs_of};
+use crate::job_lines::{JobOf, jobs};
 use crate::labels::label;
 use crate::words;
 
@@ -40,12 +41,14 @@ pub struct View {
     boundary: &'static str,
     boundary_words: &'static str,
     how_sure: &'static str,
+    answer: Option<String>,
     alternatives: Vec<AlternativeOf>,
     indicators: Vec<IndicatorOf>,
     beside: Vec<Beside>,
     pairs: Vec<PairOf>,
     moves: MovesOf,
     inputs: Vec<InputOf>,
+    jobs: Vec<JobOf>,
     dropped: Vec<String>,
     cautions: Vec<String>,
     left_out: Vec<String>,
@@ -68,6 +71,7 @@ struct IndicatorOf {
     label: &'static str,
     unit: String,
     counts: &'static str,
+    ranked: String,
     texts: Vec<String>,
 }
 
@@ -155,6 +159,7 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         boundary: comparison.boundary.name(),
         boundary_words: words::boundary(comparison.boundary),
         how_sure: words::HOW_SURE,
+        answer: words::answer(comparison),
         alternatives: comparison
             .models
             .iter()
@@ -173,14 +178,16 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
                 label: indicator.label(),
                 unit: format!("{}{suffix}", indicator.unit()),
                 counts: indicator.counts(),
+                ranked: if comparison.common.is_empty() { String::new() } else { words::ranked(comparison, indicator) },
                 texts: comparison.models.iter().map(|model| words::number(model.load(indicator, comparison.per).value)).collect(),
             })
             .collect(),
         beside: beside(comparison),
-        pairs: comparison.pairs().into_iter().map(|(a, b)| pair(comparison, a, b)).collect(),
+        pairs: comparison.first_pairs().into_iter().map(|(a, b)| pair(comparison, a, b)).collect(),
         moves: moves(comparison, asked, swings),
         // While an input is being moved, its evidence stays as it is.
         inputs: if asked.rows.is_empty() { inputs_of(tables, &comparison.models) } else { Vec::new() },
+        jobs: if asked.rows.is_empty() { jobs(comparison) } else { Vec::new() },
         dropped: words::dropped(&comparison.makers.dropped),
         cautions: comparison.cautions.iter().map(words::caution).collect(),
         left_out: words::left_out(&comparison.order, comparison.boundary),

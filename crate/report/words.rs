@@ -195,6 +195,70 @@ pub fn join(names: &[&str]) -> String {
     }
 }
 
+/// Which alternatives load least in an indicator, on the common lines: the least and those about the same.
+fn least(comparison: &Comparison, indicator: Indicator) -> Vec<usize> {
+    let loads: Vec<f64> = comparison.models.iter().map(|model| model.load(indicator, comparison.per).value).collect();
+    let Some(lowest) = loads.iter().copied().min_by(f64::total_cmp) else { return Vec::new() };
+    let same =
+        |load: f64| load == lowest || comparison.between(indicator, lowest, load, &comparison.models[0]).verdict == Verdict::AboutTheSame;
+    let mut places: Vec<usize> = (0..loads.len()).filter(|place| same(loads[*place])).collect();
+    places.sort_by(|a, b| loads[*a].total_cmp(&loads[*b]));
+    places
+}
+
+/// The answer for all alternatives, in a sentence: who loads least in what. None where they share no line.
+pub fn answer(comparison: &Comparison) -> Option<String> {
+    if comparison.common.is_empty() || comparison.models.len() < 2 {
+        return None;
+    }
+    let id = |place: usize| comparison.models[place].alternative.id.as_str();
+    let mut groups: Vec<(Vec<usize>, Vec<&str>)> = Vec::new();
+    let mut all_alike = Vec::new();
+    for indicator in Indicator::ALL {
+        let mut places = least(comparison, indicator);
+        places.sort_unstable();
+        if places.len() == comparison.models.len() {
+            all_alike.push(indicator.label());
+            continue;
+        }
+        match groups.iter_mut().find(|(known, _)| *known == places) {
+            Some((_, labels)) => labels.push(indicator.label()),
+            None => groups.push((places, vec![indicator.label()])),
+        }
+    }
+    let mut parts: Vec<String> = groups
+        .iter()
+        .map(|(places, labels)| {
+            let ids: Vec<&str> = places.iter().map(|place| id(*place)).collect();
+            format!("{} load{} least in {}", join(&ids), if ids.len() == 1 { "s" } else { "" }, join(labels))
+        })
+        .collect();
+    if !all_alike.is_empty() {
+        parts.push(format!("{} {} about the same for all", join(&all_alike), if all_alike.len() == 1 { "is" } else { "are" }));
+    }
+    let on = part_of(comparison, &comparison.common);
+    let on = if on.is_empty() { String::new() } else { format!(" ({on} that all can make)") };
+    Some(format!("{}{on}.", parts.join("; ")))
+}
+
+/// One indicator for all alternatives: the least, what is about the same, and the most.
+pub fn ranked(comparison: &Comparison, indicator: Indicator) -> String {
+    let loads: Vec<f64> = comparison.models.iter().map(|model| model.load(indicator, comparison.per).value).collect();
+    let said = |place: usize| format!("{} {}", comparison.models[place].alternative.id, number(loads[place]));
+    let places = least(comparison, indicator);
+    let Some((first, same)) = places.split_first() else { return String::new() };
+    if places.len() == loads.len() {
+        let most = loads.iter().copied().fold(0.0, f64::max);
+        return format!("about the same for all: {} to {} {}", number(loads[*first]), number(most), indicator.unit());
+    }
+    let same: Vec<String> = same.iter().map(|place| said(*place)).collect();
+    let same: Vec<&str> = same.iter().map(String::as_str).collect();
+    let same = if same.is_empty() { String::new() } else { format!(" (about the same: {})", join(&same)) };
+    let most = (0..loads.len()).max_by(|a, b| loads[*a].total_cmp(&loads[*b])).filter(|most| !places.contains(most));
+    let most = most.map(|most| format!("; most {}", said(most))).unwrap_or_default();
+    format!("least {}{same}{most} {}", said(*first), indicator.unit())
+}
+
 /// The answer for a pair, in a sentence: what is lower, what got worse, what is about the same.
 pub fn pair(comparison: &Comparison, a: usize, b: usize) -> String {
     let (first, second) = (&comparison.models[a].alternative.id, &comparison.models[b].alternative.id);

@@ -10,7 +10,7 @@ use faceload_core::order::{Boundary, Document, Order, demo};
 use faceload_picture::{
     Place, Theme, draw_loads as paint_loads, draw_swings as paint_swings, loads_height, loads_rows, swings_height, swings_rows,
 };
-use faceload_report::{explain as explaining, labels, panel, result, view as viewing, words};
+use faceload_report::{catalogue as choosing, explain as explaining, labels, panel, result, view as viewing, words};
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value, json};
 use wasm_bindgen::JsValue;
@@ -94,6 +94,11 @@ fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(S
 pub fn demos() -> String {
     let list: Vec<Value> = demo::DEMOS.iter().map(|demo| json!({ "name": demo.name, "title": demo.title, "order": demo.text })).collect();
     Value::Array(list).to_string()
+}
+
+/// The choices an order has.
+pub fn catalogue() -> Result<String, Vec<Fault>> {
+    with_tables(|tables| Ok(choosing::catalogue(tables).to_string()))
 }
 
 /// The labels.

@@ -14,6 +14,12 @@ pub fn demos_json() -> String {
     door::demos()
 }
 
+/// The choices an order has.
+#[wasm_bindgen]
+pub fn catalogue_json() -> Result<String, JsValue> {
+    door::catalogue().map_err(words)
+}
+
 /// The labels by id.
 #[wasm_bindgen]
 pub fn labels_json() -> String {

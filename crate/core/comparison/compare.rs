@@ -155,17 +155,21 @@ impl Comparison {
         (!jobs.is_empty()).then(|| (self.model_on(self.places[a], &jobs), self.model_on(self.places[b], &jobs)))
     }
 
+    /// The difference of two loads on the same jobs; what is too small to matter is judged per m2.
+    pub fn between(&self, indicator: Indicator, first: f64, second: f64, model: &Model) -> Difference {
+        let m2 = match self.per {
+            Per::M2 => 1.0,
+            Per::Order => model.m2.base(),
+            Per::M2Year => 1.0 / model.life,
+        };
+        Difference::between(indicator, first, second, m2)
+    }
+
     /// The difference b - a in an indicator, on the jobs both can make.
     pub fn difference(&self, a: usize, b: usize, indicator: Indicator) -> Option<Difference> {
         let (first, second) = self.of_pair(a, b)?;
         let load = |model: &Model| model.load(indicator, self.per).value;
-        // Thresholds are per m2.
-        let m2 = match self.per {
-            Per::M2 => 1.0,
-            Per::Order => first.m2.base(),
-            Per::M2Year => 1.0 / first.life,
-        };
-        Some(Difference::between(indicator, load(&first), load(&second), m2))
+        Some(self.between(indicator, load(&first), load(&second), &first))
     }
 
     /// How many lines some jobs stand for.

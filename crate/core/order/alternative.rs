@@ -197,13 +197,21 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, faults: &mut 
     Some(Alternative { id: id?, route: route?, ink, drying, liners, otherwise, overlay, life, mesh, with })
 }
 
+/// The inks a route prints with, by the words of an order; none where it cuts.
+pub fn inks(route: RouteName) -> &'static [(&'static str, Ink)] {
+    match route {
+        RouteName::ScreenPrinting => &[("solvent", Ink::Solvent), ("uv", Ink::Uv), ("water", Ink::Water)],
+        RouteName::DigitalPrinting => &[("solvent", Ink::Solvent), ("uv", Ink::Uv), ("resin", Ink::Resin)],
+        RouteName::OverlayFilm | RouteName::DirectApplied => &[],
+    }
+}
+
+/// How a screen print may dry, by the words of an order.
+pub const DRYINGS: [(&str, Drying); 4] = [("rack", Drying::Rack), ("oven", Drying::Oven), ("uv", Drying::Uv), ("uv-led", Drying::UvLed)];
+
 /// The ink: which a route prints with.
 fn read_ink(fields: &mut Fields<'_, '_>, route: Option<RouteName>) -> Ink {
-    let words: &[(&str, Ink)] = match route {
-        Some(RouteName::ScreenPrinting) | None => &[("solvent", Ink::Solvent), ("uv", Ink::Uv), ("water", Ink::Water)],
-        Some(RouteName::DigitalPrinting) => &[("solvent", Ink::Solvent), ("uv", Ink::Uv), ("resin", Ink::Resin)],
-        Some(RouteName::OverlayFilm | RouteName::DirectApplied) => &[],
-    };
+    let words = inks(route.unwrap_or(RouteName::ScreenPrinting));
     if words.is_empty() && fields.get("ink").is_some() {
         fields.refuse("ink", "an ink", "none on this route", "film and copy are cut, not printed; take it out");
         return Ink::Solvent;
@@ -213,15 +221,14 @@ fn read_ink(fields: &mut Fields<'_, '_>, route: Option<RouteName>) -> Ink {
 
 /// The drying: what suits the ink.
 fn read_drying(fields: &mut Fields<'_, '_>, route: Option<RouteName>, ink: Ink) -> Drying {
-    let all = [("rack", Drying::Rack), ("oven", Drying::Oven), ("uv", Drying::Uv), ("uv-led", Drying::UvLed)];
     let by_ink = if ink == Ink::Uv { Drying::Uv } else { Drying::Oven };
     if fields.get("drying").is_some() && route.is_some_and(|route| route != RouteName::ScreenPrinting) {
         fields.refuse("drying", "a drying", "none on this route", "only screen prints are dried by choice; take it out");
         return by_ink;
     }
-    let drying = fields.word("drying", &all).unwrap_or(by_ink);
+    let drying = fields.word("drying", &DRYINGS).unwrap_or(by_ink);
     if (ink == Ink::Uv) != matches!(drying, Drying::Uv | Drying::UvLed) {
-        let word = all.iter().find(|(_, one)| *one == drying).map_or("", |(word, _)| word);
+        let word = DRYINGS.iter().find(|(_, one)| *one == drying).map_or("", |(word, _)| word);
         fields.refuse(
             "drying",
             &format!("`{word}`"),

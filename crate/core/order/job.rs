@@ -15,12 +15,14 @@ pub struct Job {
     pub line: Line,
     /// How many lines it stands for.
     pub lines: usize,
+    /// The place of the first of them.
+    pub first: usize,
 }
 
 /// The lines of an order as jobs, in an order that does not depend on that of the lines.
 pub fn jobs(lines: &[Line]) -> Vec<Job> {
     let mut jobs: BTreeMap<String, Job> = BTreeMap::new();
-    for line in lines {
+    for (place, line) in lines.iter().enumerate() {
         let one_design = line.artwork.is_some() || line.code.is_some();
         jobs.entry(key(line))
             .and_modify(|job| {
@@ -29,7 +31,7 @@ pub fn jobs(lines: &[Line]) -> Vec<Job> {
                 job.line.designs =
                     if one_design { job.line.designs.max(line.designs) } else { job.line.designs.saturating_add(line.designs) };
             })
-            .or_insert_with(|| Job { line: line.clone(), lines: 1 });
+            .or_insert_with(|| Job { line: line.clone(), lines: 1, first: place });
     }
     jobs.into_values().collect()
 }

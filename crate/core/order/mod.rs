@@ -14,13 +14,13 @@ mod shape;
 mod site;
 
 pub(crate) use alternative::read_with_unit;
-pub use alternative::{Alternative, Drying, Ink, Liner, Mesh, Override, RouteName, default_alternatives};
+pub use alternative::{Alternative, DRYINGS, Drying, Ink, Liner, Mesh, Override, RouteName, default_alternatives, inks};
 pub use colour::Colour;
 pub use document::Document;
 pub use fault::OrderFault;
 pub(crate) use fields::offer;
 pub use job::{Job, jobs};
 pub use line::{Base, Blank, Line, Sheeting};
-pub use read::{Boundary, EndOfLife, Order};
+pub use read::{Boundary, EndOfLife, Order, areas};
 pub use shape::Shape;
 pub use site::{GwpSet, Site};

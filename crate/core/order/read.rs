@@ -287,15 +287,16 @@ fn check_otherwise(document: &Document, alternatives: &[Alternative], faults: &m
     }
 }
 
+/// The ids of the tables' electricity areas (`electricity.`) or heating fuels (`heat.`).
+pub fn areas(tables: &Tables, kind: &str) -> Vec<String> {
+    let stems = tables.inputs.iter().filter_map(|input| input.id.strip_prefix(kind)?.strip_suffix(".co2e.co2"));
+    stems.map(|stem| stem.replacen('-', ".", 1)).collect()
+}
+
 fn read_site(document: &Document, value: &Value, tables: &Tables, faults: &mut Vec<OrderFault>) -> Site {
     let mut fields = Fields::new(document, "site", value, faults);
     let mut area = |key: &'static str, kind: &str, default: &str| {
-        let stems: Vec<String> = tables
-            .inputs
-            .iter()
-            .filter_map(|input| input.id.strip_prefix(kind)?.strip_suffix(".co2e.co2"))
-            .map(|stem| stem.replacen('-', ".", 1))
-            .collect();
+        let stems = areas(tables, kind);
         let names: Vec<&str> = stems.iter().map(String::as_str).collect();
         let text = fields.text(key).unwrap_or_else(|| default.to_owned());
         if !names.contains(&text.as_str()) {

@@ -1,0 +1,55 @@
+// The alternatives: a route with its ink and drying, and who makes the lines it cannot.
+"use strict";
+(() => {
+  const { faceload } = window;
+  const { element, part, fill } = faceload;
+  const route = (name) => faceload.catalogue.routes.find((one) => one.name === name);
+
+  /** The first ink and a drying that suits it. */
+  function suit(alternative) {
+    const { inks, dryings } = route(alternative.route);
+    if (!inks.includes(alternative.ink)) { if (inks.length > 0) alternative.ink = inks[0]; else delete alternative.ink; }
+    const fit = dryings.filter((one) => one.uv === (alternative.ink === "uv")).map((one) => one.word);
+    if (fit.length === 0) delete alternative.drying;
+    else if (!fit.includes(alternative.drying)) alternative.drying = fit.includes("oven") ? "oven" : fit[0];
+    if (alternative.route !== "digital-printing") delete alternative.overlay;
+  }
+
+  function row(order, one, index) {
+    const { field, change } = faceload.order;
+    const path = (key) => `alternative[${index + 1}].${key}`;
+    const again = { on: { change: () => change((order) => suit(order.alternative[index])) } };
+    const { inks, dryings } = route(one.route) ?? { inks: [], dryings: [] };
+    const name = (label) => ({ "aria-label": `${label} of ${one.id}` });
+    const fit = dryings.filter((drying) => drying.uv === (one.ink === "uv")).map((drying) => drying.word);
+    const others = order.alternative.map((other) => other.id).filter((id) => id !== one.id);
+    const cell = (label, ...children) => element("td", { "data-name": label }, ...children);
+    return element("tr", {},
+      cell("name", field(path("id"), { ...name("name"), ...again }, one.id)),
+      cell("route", field(path("route"), { ...name("route"), ...again }, one.route, faceload.catalogue.routes.map((each) => ({ value: each.name, text: each.label })))),
+      cell("ink", inks.length > 0 ? field(path("ink"), { ...name("ink"), ...again }, one.ink ?? inks[0], inks) : "none"),
+      cell("drying", fit.length > 0 ? field(path("drying"), name("drying"), one.drying ?? fit[0], fit) : "none"),
+      cell("otherwise", field(path("otherwise"), { ...name("otherwise"), "data-optional": "" }, one.otherwise, [{ value: "", text: "none" }, ...others])),
+      cell("", element("button", { type: "button", "aria-label": `remove ${one.id}`, text: "remove", disabled: order.alternative.length < 2,
+        on: { click: () => change((order) => { order.alternative.splice(index, 1); for (const other of order.alternative) if (other.otherwise === one.id) delete other.otherwise; }) } })));
+  }
+
+  function add() {
+    faceload.order.change((order) => {
+      const copy = structuredClone(order.alternative.at(-1));
+      delete copy.otherwise;
+      for (let count = 2; order.alternative.some((one) => one.id === copy.id); count += 1) copy.id = `${copy.id.replace(/-\d+$/, "")}-${count}`;
+      order.alternative.push(copy);
+    });
+  }
+
+  function edit(order) {
+    const head = ["name", "route", "ink", "drying", "otherwise", ""].map((text) => element("th", { scope: "col", text }));
+    fill(part("alternatives-edit"),
+      element("p", { class: "quiet", text: "Otherwise: the alternative that makes the lines this one cannot." }),
+      element("table", {}, element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...order.alternative.map((one, index) => row(order, one, index)))),
+      element("p", {}, element("button", { type: "button", text: "Add a copy of the last", on: { click: add } })));
+  }
+
+  faceload.alternatives = { edit };
+})();

@@ -1,0 +1,51 @@
+// The lines: what is made, as fields; and line by line, who can make it and at what load.
+"use strict";
+(() => {
+  const { faceload } = window;
+  const { element, part, fill } = faceload;
+  const YES = [{ value: "yes", text: "for stock" }, { value: "no", text: "to order" }];
+
+  function row(order, line, index) {
+    const { field, change } = faceload.order;
+    const path = (key) => `line[${index + 1}].${key}`;
+    const label = line.label ?? `line ${index + 1}`;
+    const name = (key) => ({ "aria-label": `${key}, ${label}`, "data-field": key });
+    const number = { inputmode: "numeric" };
+    const cell = (key, ...children) => element("td", { "data-name": key }, ...children);
+    return element("tr", {},
+      cell("line", label), cell("sign", line.code ?? line.shape), cell("size", line.size ?? `${line.width} x ${line.height}`),
+      cell("quantity", field(path("quantity"), { ...name("quantity"), ...number }, line.quantity)),
+      cell("batch", field(path("batch"), { ...name("batch"), ...number, "data-optional": "", placeholder: "all at once" }, line.batch)),
+      cell("designs", field(path("designs"), { ...name("designs"), ...number }, line.designs ?? "1")),
+      cell("sides", field(path("sides"), { ...name("sides"), class: "short" }, String(line.sides ?? 1), ["1", "2"])),
+      cell("made", field(path("stock"), { ...name("made"), "data-kind": "flag" }, (line.stock ?? line.code !== undefined) ? "yes" : "no", YES)),
+      cell("sheeting", field(path("sheeting"), name("sheeting"), line.sheeting ?? "prismatic", faceload.catalogue.sheetings)),
+      cell("base", field(path("base"), name("base"), line.base ?? "any", faceload.catalogue.bases)),
+      cell("", element("button", { type: "button", "aria-label": `remove ${label}`, text: "remove", disabled: order.line.length < 2, on: { click: () => change((order) => order.line.splice(index, 1)) } })));
+  }
+
+  function edit(order) {
+    const head = ["line", "sign", "size", "quantity", "batch", "designs", "sides", "made", "sheeting", "base", ""];
+    fill(part("lines"), element("table", {},
+      element("thead", {}, element("tr", {}, ...head.map((text) => element("th", { scope: "col", text })))),
+      element("tbody", {}, ...order.line.map((line, index) => row(order, line, index)))));
+  }
+
+  /** Line by line: a block for each job, a row for each alternative. */
+  function show(view) {
+    const head = ["", ...view.indicators.map((one) => `${one.label}, ${one.unit}`), ""];
+    const block = (job) => [
+      element("tr", {}, element("th", { scope: "rowgroup", colspan: head.length, text: `${job.label}: ${job.what}${job.lines > 1 ? `, ${job.lines} lines` : ""}` })),
+      ...job.alternatives.map((one) => element("tr", {},
+        element("td", { text: one.id }),
+        ...view.indicators.map((_, index) => element("td", { class: "number", text: one.texts?.[index] ?? "" })),
+        element("td", { class: "quiet", text: one.why_not ? `no: ${one.why_not}` : "" }))),
+    ];
+    fill(part("by-line"),
+      element("thead", {}, element("tr", {}, ...head.map((text, index) => element("th", { scope: "col", class: index > 0 && index < head.length - 1 ? "number" : undefined, text })))),
+      ...view.jobs.map((job) => element("tbody", {}, ...block(job))));
+    part("by-line-count").textContent = `${view.jobs.length === 1 ? "One job" : `${view.jobs.length} jobs`}: which alternative can make each, why not, and its loads ${view.per_words}`;
+  }
+
+  faceload.lines = { edit, show };
+})();
