@@ -167,7 +167,7 @@ fn toml_document(name: &str, text: &str) -> Result<Document, OrderFault> {
     })?;
     let mut lines = BTreeMap::new();
     let value = table_value(table.get_ref(), "", &line_at, &mut lines);
-    Ok(Document { name: name.to_owned(), value, lines })
+    Ok(Document::with_lines(name, value, lines))
 }
 
 fn table_value(table: &DeTable<'_>, path: &str, line_at: &dyn Fn(usize) -> usize, lines: &mut BTreeMap<String, usize>) -> Value {

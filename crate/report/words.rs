@@ -66,7 +66,7 @@ pub fn count(number: u64, one: &str) -> String {
 /// The order in one line: `100 stop signs (R1-1), 30 in`.
 pub fn order_line(order: &Order) -> String {
     let mut groups: Vec<(String, String, u64, u64)> = Vec::new();
-    for line in &order.lines {
+    for line in order.lines.iter() {
         let (name, rest) = match &line.code {
             Some(code) => (format!("{} sign", line.item), format!(" ({code}), {}", line.size)),
             None => (String::new(), format!(" \u{d7} {} ({}), {}", line.label, line.shape.name(), line.size)),

@@ -2,12 +2,14 @@
 //!
 //! JSON is the exchange form. The command line also reads TOML and hands over the same tree.
 
+use std::cell::OnceCell;
 use std::collections::BTreeMap;
 
 use serde_json::Value;
 
 use super::OrderFault;
 use super::fault::plain;
+use super::strict::{self, Strict};
 
 /// A tree of values and where each stands.
 #[derive(Debug, Clone, PartialEq)]
@@ -16,8 +18,10 @@ pub struct Document {
     pub name: String,
     /// The values.
     pub value: Value,
+    /// The text, read again for lines where a message needs one.
+    text: String,
     /// The line of each field, by path.
-    pub lines: BTreeMap<String, usize>,
+    lines: OnceCell<BTreeMap<String, usize>>,
 }
 
 impl Document {
@@ -50,23 +54,29 @@ impl Document {
             return Err(Self::too_long(name, text.len()));
         }
         let text = text.trim_start_matches('\u{feff}');
-        let value = serde_json::from_str(text).map_err(|error| {
+        let Strict(value) = serde_json::from_str(text).map_err(|error| {
+            if let Some(key) = strict::key_written_twice(&error) {
+                let came = format!("`{}` a second time", plain(&key));
+                return refuse(Some(error.line()), came, "each key once", "take one of the two out");
+            }
             let reason = error.to_string();
             let reason = reason.split(" at line ").next().unwrap_or_default().to_owned();
             refuse(Some(error.line()), format!("text that is not JSON ({reason})"), "an order as JSON", "mend the text at that line")
         })?;
-        let (lines, twice) = lines_of(text);
-        if let Some((line, key)) = twice {
-            return Err(refuse(Some(line), format!("`{}` a second time", plain(&key)), "each key once", "take one of the two out"));
-        }
-        Ok(Self { name: name.to_owned(), value, lines })
+        Ok(Self { name: name.to_owned(), value, text: text.to_owned(), lines: OnceCell::new() })
+    }
+
+    /// A tree read from another form, with the line of each field.
+    pub fn with_lines(name: &str, value: Value, lines: BTreeMap<String, usize>) -> Self {
+        Self { name: name.to_owned(), value, text: String::new(), lines: OnceCell::from(lines) }
     }
 
     /// The line of a field.
     pub fn line(&self, path: &str) -> Option<usize> {
+        let lines = self.lines.get_or_init(|| lines_of(&self.text));
         let mut path = path;
         loop {
-            if let Some(line) = self.lines.get(path) {
+            if let Some(line) = lines.get(path) {
                 return Some(*line);
             }
             path = &path[..path.rfind(['.', '['])?];
@@ -79,11 +89,11 @@ pub(crate) fn below(path: &str, key: &str) -> String {
     if path.is_empty() { key.to_owned() } else { format!("{path}.{key}") }
 }
 
-/// Walks text that is known to be JSON; the line of every value, and the first key written twice.
-fn lines_of(text: &str) -> (BTreeMap<String, usize>, Option<(usize, String)>) {
-    let mut walk = Walk { rest: text.as_bytes(), at: 0, line: 1, lines: BTreeMap::new(), twice: None };
+/// Walks text that is known to be JSON; the line of every value.
+fn lines_of(text: &str) -> BTreeMap<String, usize> {
+    let mut walk = Walk { rest: text.as_bytes(), at: 0, line: 1, lines: BTreeMap::new() };
     walk.value("");
-    (walk.lines, walk.twice)
+    walk.lines
 }
 
 struct Walk<'a> {
@@ -91,7 +101,6 @@ struct Walk<'a> {
     at: usize,
     line: usize,
     lines: BTreeMap<String, usize>,
-    twice: Option<(usize, String)>,
 }
 
 impl Walk<'_> {
@@ -131,9 +140,6 @@ impl Walk<'_> {
                 while self.peek() == b'"' {
                     let key = self.string();
                     let path = below(path, &key);
-                    if self.lines.contains_key(&path) && self.twice.is_none() {
-                        self.twice = Some((self.line, path.clone()));
-                    }
                     self.value(&path);
                 }
                 self.at += 1;

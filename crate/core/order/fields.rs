@@ -104,14 +104,14 @@ impl<'a, 'f> Fields<'a, 'f> {
     }
 
     /// A list of tables; anything else is refused.
-    pub fn list(&mut self, key: &'static str) -> Vec<Value> {
+    pub fn list(&mut self, key: &'static str) -> &'a [Value] {
         match self.get(key) {
-            Some(Value::Array(list)) => list.clone(),
+            Some(Value::Array(list)) => list,
             Some(other) => {
                 self.refuse(key, &shown(other), "a list of tables", "write each as a table of its own");
-                Vec::new()
+                &[]
             }
-            None => Vec::new(),
+            None => &[],
         }
     }
 

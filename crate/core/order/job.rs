@@ -19,26 +19,35 @@ pub struct Job {
     pub first: usize,
 }
 
+/// What a glance at a line shows: code, artwork, width, height.
+type Glance<'a> = (Option<&'a str>, Option<&'a str>, i64, i64);
+
 /// The lines of an order as jobs, in an order that does not depend on that of the lines.
 pub fn jobs(lines: &[Line]) -> Vec<Job> {
-    let mut jobs: BTreeMap<String, Job> = BTreeMap::new();
+    let mut jobs: Vec<Job> = Vec::new();
+    // Jobs that look alike at a glance, so that a long inventory is not compared line with line.
+    let mut alike: BTreeMap<Glance<'_>, Vec<usize>> = BTreeMap::new();
     for (place, line) in lines.iter().enumerate() {
         let one_design = line.artwork.is_some() || line.code.is_some();
-        jobs.entry(key(line))
-            .and_modify(|job| {
-                job.lines += 1;
-                job.line.quantity = job.line.quantity.saturating_add(line.quantity);
-                job.line.designs =
-                    if one_design { job.line.designs.max(line.designs) } else { job.line.designs.saturating_add(line.designs) };
-            })
-            .or_insert_with(|| Job { line: line.clone(), lines: 1, first: place });
+        let glance = (line.code.as_deref(), line.artwork.as_deref(), line.width.count(), line.height.count());
+        let near = alike.entry(glance).or_default();
+        if let Some(job) = near.iter().copied().find(|job| is_same_job(&jobs[*job].line, line)) {
+            let job = &mut jobs[job];
+            job.lines += 1;
+            job.line.quantity = job.line.quantity.saturating_add(line.quantity);
+            job.line.designs = if one_design { job.line.designs.max(line.designs) } else { job.line.designs.saturating_add(line.designs) };
+        } else {
+            near.push(jobs.len());
+            jobs.push(Job { line: line.clone(), lines: 1, first: place });
+        }
     }
-    jobs.into_values().collect()
+    jobs.sort_by_cached_key(|job| key(&job.line));
+    jobs
 }
 
-/// All that makes two lines one job.
-fn key(line: &Line) -> String {
-    // Labels and the way a size was typed don't matter; everything else that a line states does.
+/// Whether two lines are one job: labels and the way a size was typed don't matter; everything else
+/// that a line states does.
+fn is_same_job(a: &Line, b: &Line) -> bool {
     let Line {
         label: _,
         size: _,
@@ -64,7 +73,17 @@ fn key(line: &Line) -> String {
         characters,
         artwork,
         not,
-    } = line;
+    } = a;
+    (code, shape, width, height, corner, colours, rim, sides, batch, stock, kept)
+        == (&b.code, &b.shape, &b.width, &b.height, &b.corner, &b.colours, &b.rim, &b.sides, &b.batch, &b.stock, &b.kept)
+        && (sheeting, base, blank, shared, cut_length, characters, artwork, not)
+            == (&b.sheeting, &b.base, &b.blank, &b.shared, &b.cut_length, &b.characters, &b.artwork, &b.not)
+}
+
+/// A text that sorts jobs; equal only for equal jobs.
+fn key(line: &Line) -> String {
+    let Line { code, shape, width, height, corner, colours, rim, sides, batch, stock, kept, .. } = line;
+    let Line { sheeting, base, blank, shared, cut_length, characters, artwork, not, .. } = line;
     format!(
         "{code:?} {shape:?} {width:?} {height:?} {corner:?} {colours:?} {rim:?} {sides} {batch:?} {stock} {kept} {sheeting:?} {base:?} {blank:?} {shared:?} {cut_length:?} {characters:?} {artwork:?} {not:?}"
     )

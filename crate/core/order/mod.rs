@@ -12,6 +12,7 @@ mod line;
 mod read;
 mod shape;
 mod site;
+mod strict;
 
 pub(crate) use alternative::read_with_unit;
 pub use alternative::{Alternative, DRYINGS, Drying, Ink, Liner, Mesh, Override, RouteName, default_alternatives, inks};

@@ -1,5 +1,7 @@
 //! A work order: what is made, where, and the alternatives to compare.
 
+use std::rc::Rc;
+
 use serde_json::Value;
 
 use super::fields::{Fields, offer, quoted};
@@ -67,7 +69,7 @@ pub struct Order {
     /// Where it is made.
     pub site: Site,
     /// Its lines.
-    pub lines: Vec<Line>,
+    pub lines: Rc<Vec<Line>>,
     /// The alternatives.
     pub alternatives: Vec<Alternative>,
     /// The orders added up: name and lines of each.
@@ -77,7 +79,7 @@ pub struct Order {
     /// Inputs moved by hand for all alternatives, by id; not part of the file.
     pub moved: Vec<(String, f64)>,
     /// The document, for the lines of later faults.
-    pub document: Document,
+    pub document: Rc<Document>,
 }
 
 /// The most lines an order may have.
@@ -90,11 +92,9 @@ impl Order {
     /// Understands a document; all faults at once.
     pub fn read(document: Document, tables: &Tables) -> Result<Self, Vec<OrderFault>> {
         let mut faults = Vec::new();
+        let document = Rc::new(document);
         let order = read(&document, tables, &mut faults);
-        match order {
-            Some(order) if faults.is_empty() => Ok(Self { document, ..order }),
-            _ => Err(faults),
-        }
+        order.filter(|_| faults.is_empty()).ok_or(faults)
     }
 
     /// Moves inputs by hand, in their units; a value that the table's range does not hold is refused.
@@ -135,7 +135,7 @@ impl Order {
                 "orders are added up on one site with the same alternatives; compare them apart, or make the two alike",
             ));
         }
-        self.lines.extend(other.lines);
+        Rc::make_mut(&mut self.lines).extend(other.lines.iter().cloned());
         self.sums.extend(other.sums);
         Ok(self)
     }
@@ -153,7 +153,7 @@ impl Order {
     }
 }
 
-fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> Option<Order> {
+fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) -> Option<Order> {
     if !document.value.is_object() {
         faults.push(OrderFault {
             file: document.name.clone(),
@@ -245,12 +245,12 @@ fn read(document: &Document, tables: &Tables, faults: &mut Vec<OrderFault>) -> O
         end_of_life,
         boundary,
         site,
-        lines,
+        lines: Rc::new(lines),
         alternatives,
         sums,
         own_rows: tables.own.clone(),
         moved: Vec::new(),
-        document: document.clone(),
+        document: Rc::clone(document),
     })
 }
 

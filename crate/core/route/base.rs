@@ -49,7 +49,7 @@ mod tests {
     fn line(code: &str) -> Line {
         let tables = Tables::embedded().unwrap();
         let text = format!(r#"{{"schema_version":1,"line":[{{"code":"{code}","size":"30 in","quantity":1}}]}}"#);
-        Order::read(Document::json("test", &text).unwrap(), &tables).unwrap().lines.remove(0)
+        Order::read(Document::json("test", &text).unwrap(), &tables).unwrap().lines[0].clone()
     }
 
     #[test]
