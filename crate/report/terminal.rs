@@ -13,7 +13,8 @@ const WIDE: usize = 78;
 /// The comparison as text; headings bold where asked.
 pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold: bool) -> String {
     let heading = |text: &str| if bold { format!("\u{1b}[1m{text}\u{1b}[0m") } else { text.to_owned() };
-    let mut out = format!("{}\n", heading(&words::order_line(&comparison.order)));
+    let line = wrapped(&words::order_line(&comparison.order), 0);
+    let mut out = format!("{}\n", heading(line.trim_end()));
     if !comparison.order.name.is_empty() {
         out.push_str(&format!("{}\n", comparison.order.name));
     }
@@ -26,14 +27,14 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
         (None, Some(answer)) => {
             out.push_str(&wrapped(&format!("{}: {answer}", words::capital(comparison.per.words())), 0));
             for indicator in Indicator::ALL {
-                out.push_str(&format!("  {:<8} {}\n", indicator.label(), words::ranked(comparison, indicator)));
+                out.push_str(&hanging(indicator.label(), &words::ranked(comparison, indicator)));
             }
         }
         _ => {
             if let Some((a, b)) = between {
                 out.push_str(&wrapped(&format!("{}: {}", words::capital(comparison.per.words()), words::pair(comparison, a, b)), 0));
                 for indicator in Indicator::ALL {
-                    out.push_str(&format!("  {:<8} {}\n", indicator.label(), words::difference(comparison, a, b, indicator)));
+                    out.push_str(&hanging(indicator.label(), &words::difference(comparison, a, b, indicator)));
                 }
             }
         }
@@ -104,6 +105,13 @@ fn table(comparison: &Comparison) -> String {
         out.push('\n');
     }
     out
+}
+
+/// A label and its text, further lines set under the text.
+fn hanging(label: &str, text: &str) -> String {
+    const INDENT: usize = 11;
+    let under = wrapped(text, INDENT);
+    format!("  {label:<8} {}", &under[INDENT..])
 }
 
 /// Text broken at spaces, at most 100 letters a line.

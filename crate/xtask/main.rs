@@ -3,6 +3,7 @@
 
 mod bless;
 mod ci;
+mod count;
 mod measure;
 mod page;
 mod place;
@@ -23,7 +24,7 @@ struct Chore {
 }
 
 /// All chores, in the order a newcomer needs them.
-const CHORES: &[Chore] = &[start::CHORE, page::CHORE, test::CHORE, measure::CHORE, bless::CHORE, ci::CHORE];
+const CHORES: &[Chore] = &[start::CHORE, page::CHORE, test::CHORE, measure::CHORE, count::CHORE, bless::CHORE, ci::CHORE];
 
 fn list() -> String {
     let mut text = String::from("chores, called as `cargo xtask NAME`:\n");

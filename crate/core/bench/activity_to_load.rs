@@ -1,7 +1,8 @@
 //! From twenty jobs, read and planned, to the five loads of all alternatives: what a slider or a draw repeats.
 
-mod orders;
+mod envelope;
 mod time;
+mod twenty_jobs;
 
 use std::rc::Rc;
 
@@ -36,7 +37,7 @@ fn counted(comparison: &Comparison) -> f64 {
 
 fn main() -> Result<(), String> {
     let tables = Tables::embedded().map_err(|faults| faults[0].to_string())?;
-    let document = Document::json("twenty.json", &orders::twenty_jobs()).map_err(|fault| fault.to_string())?;
+    let document = Document::json("twenty.json", &twenty_jobs::twenty_jobs()).map_err(|fault| fault.to_string())?;
     let order = Order::read(document, &tables).map_err(|faults| faults[0].to_string())?;
     let comparison = compare(&tables, &order, Per::M2, Boundary::Face).map_err(|fault| format!("{fault:?}"))?;
     let parts: usize = comparison.models.iter().map(|model| model.parts.len()).sum();

@@ -1,6 +1,6 @@
 //! Invented order files as long as a town's inventory: a row for every sign that stands.
 
-use crate::orders::order;
+use crate::envelope::order;
 
 const STREET: &str = r#""shape":"rectangle","corner":"1.5 in","colours":{"green":"72 %","white":"28 %"},"rim":"white","cut_length":"5 m""#;
 

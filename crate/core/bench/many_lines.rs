@@ -1,8 +1,8 @@
 //! Order files of 150, 1,500 and 15,000 lines: read, put together to jobs, counted. The time for one
 //! line must not grow with the lines. With `--order LINES` it prints such a file instead.
 
+mod envelope;
 mod inventory;
-mod orders;
 mod time;
 
 use faceload_core::comparison::compare;

@@ -1,7 +1,8 @@
 //! From the text of a twenty-job order to the loads of all its alternatives; the tables are read.
 
-mod orders;
+mod envelope;
 mod time;
+mod twenty_jobs;
 
 use faceload_core::comparison::compare;
 use faceload_core::factors::Tables;
@@ -20,7 +21,7 @@ fn counted(tables: &Tables, text: &str) -> Result<f64, String> {
 
 fn main() -> Result<(), String> {
     let tables = Tables::embedded().map_err(|faults| faults[0].to_string())?;
-    let text = orders::twenty_jobs();
+    let text = twenty_jobs::twenty_jobs();
     counted(&tables, &text)?;
     time::print("20 jobs, from text to loads", 501, || counted(&tables, &text));
     if !time::once() {

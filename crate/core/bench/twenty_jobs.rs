@@ -1,4 +1,6 @@
-//! An invented order of twenty jobs of every kind, and an order file of many lines like an inventory.
+//! An invented order of twenty jobs of every kind.
+
+use crate::envelope::order;
 
 /// Twenty lines, none of which is made together with another.
 pub fn twenty_jobs() -> String {
@@ -30,28 +32,5 @@ pub fn twenty_jobs() -> String {
 fn street_names(size: &str, quantity: u32) -> String {
     format!(
         r#"{{"label":"street names","shape":"rectangle","size":"{size}","corner":"1.5 in","colours":{{"green":"72 %","white":"28 %"}},"rim":"white","quantity":{quantity},"designs":{quantity},"sides":2,"characters":12,"cut_length":"6 m"}}"#
-    )
-}
-
-/// The lines as an order file, six alternatives.
-pub fn order(lines: &[String]) -> String {
-    format!(
-        r#"{{
-"schema_version":1,
-"name":"Tern Harbour County, lines for timing",
-"site":{{"electricity":"us.rfcw","heat":"us.natural-gas","degree_days":"2800 K.d"}},
-"alternative":[
-{{"id":"screen","route":"screen-printing","ink":"solvent","drying":"oven","otherwise":"direct"}},
-{{"id":"screen-uv","route":"screen-printing","ink":"uv","drying":"uv","otherwise":"direct"}},
-{{"id":"film","route":"overlay-film","otherwise":"digital"}},
-{{"id":"direct","route":"direct-applied","otherwise":"digital"}},
-{{"id":"digital","route":"digital-printing","ink":"solvent"}},
-{{"id":"digital-uv","route":"digital-printing","ink":"uv"}}
-],
-"line":[
-{}
-]}}
-"#,
-        lines.join(",\n")
     )
 }
