@@ -382,7 +382,7 @@ pub fn reason(reason: &Reason) -> String {
     match reason {
         Reason::Excluded(why) => format!("excluded by the order: {why}"),
         Reason::Table => "the face is larger than the screen table (`screen.table`)".to_owned(),
-        Reason::Roll => "no roll in stock is wide enough (`layout.roll`), and splices are not in this version".to_owned(),
+        Reason::Roll => "no roll in stock is wide enough (`layout.roll`), even with a splice".to_owned(),
         Reason::TwoBases => "it shows two colours that exist only as sheeting".to_owned(),
         Reason::FilmColours => "it shows more colours than a face takes in film (`film.most-colours`)".to_owned(),
         Reason::WhiteFilm => "white would have to be laid on a coloured base, and film is transparent".to_owned(),

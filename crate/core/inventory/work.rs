@@ -1,7 +1,7 @@
 //! Work: one job as one route makes it, before any step has counted it.
 
 use super::Book;
-use crate::order::{Blank, Colour, Job};
+use crate::order::{Blank, Colour, Job, Sheeting};
 use crate::quantity::{FaceArea, Kind, Length, Piece, Share, Span};
 
 /// A colour that the route prints, with its share of the face.
@@ -24,6 +24,10 @@ pub struct Layout {
     pub panel_height: Span,
     /// What is wrapped round each edge of a panel.
     pub wrap: Span,
+    /// The overlap of a splice.
+    pub splice_overlap: Span,
+    /// The most splices on a flat face.
+    pub splices_most: f64,
     /// The side of the screen table.
     pub table: Span,
     /// The face area below which designs share a screen, m2.
@@ -59,6 +63,8 @@ impl Layout {
             strip: span("layout.roll-strip.13"),
             panel_height: span("layout.panel-height"),
             wrap: span("layout.wrap"),
+            splice_overlap: span("layout.splice-overlap"),
+            splices_most: book.choice::<Piece>("layout.splices-most").base(),
             table: span("screen.table"),
             n_up_below: book.choice::<FaceArea>("screen.n-up-below").base(),
             n_up_most: book.choice::<Piece>("screen.n-up-most").base(),
@@ -150,6 +156,26 @@ impl Work<'_> {
         self.faces() * self.sets() * self.printed.len() as f64
     }
 
+    /// Whether a flat face is wider than every roll, so that two widths are spliced at its centre.
+    pub fn is_spliced(&self) -> bool {
+        let line = &self.job.line;
+        let margin = self.layout.trim * 2 + if self.through_printer { self.layout.printer_margin * 2 } else { Span::ZERO };
+        let widest = self.layout.rolls.iter().copied().max().unwrap_or_default();
+        let across = if line.sheeting == Sheeting::Beaded { line.width.min(self.strip_height()) } else { line.width };
+        line.blank != Blank::Panels && self.layout.splices_most >= 1.0 && across + self.bleed() * 2 + margin > widest
+    }
+
+    /// The width of one piece across the roll, without bleed: half of a spliced face and its overlap.
+    pub fn piece_width(&self) -> Span {
+        let width = self.job.line.width;
+        if self.is_spliced() { Span::nanometres(width.count() / 2) + self.layout.splice_overlap } else { width }
+    }
+
+    /// The pieces that a face is made of: strips on panels, two where it is spliced.
+    pub fn pieces(&self) -> u32 {
+        if self.is_spliced() { 2 } else { self.strips() }
+    }
+
     /// The strips that a face on panels is made of; one where it is on a flat blank.
     pub fn strips(&self) -> u32 {
         let height = self.job.line.height.count();
@@ -174,6 +200,7 @@ impl Work<'_> {
     pub fn covered(&self) -> f64 {
         let wrapped = match self.job.line.blank {
             Blank::Panels => 2.0 * self.layout.wrap.metres() * self.job.line.width.metres() * f64::from(self.strips()),
+            _ if self.is_spliced() => 2.0 * self.layout.splice_overlap.metres() * self.strip_height().metres(),
             _ => 0.0,
         };
         self.face().base() + wrapped

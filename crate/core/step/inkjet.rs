@@ -47,7 +47,7 @@ pub(super) fn printing_hours(book: &Book, ink: Ink) -> Formula<Time> {
 impl Step for Inkjet {
     fn count(&self, work: &Work<'_>, activity: &mut Activity) {
         let bleed = work.bleed() * 2;
-        let scanned = (work.job.line.width + bleed).metres() * (work.strip_height() + bleed).metres() * f64::from(work.strips());
+        let scanned = (work.piece_width() + bleed).metres() * (work.strip_height() + bleed).metres() * f64::from(work.pieces());
         activity.add(SCANNED, of(scanned * work.faces()));
         activity.add(PIECES, of(work.faces()));
         activity.add(PRINTED, work.face() * work.coverage() * of::<Share>(work.faces()));

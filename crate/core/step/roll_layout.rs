@@ -51,7 +51,7 @@ impl Piece {
         // Strips of a face on panels run along the roll.
         let on_panels = line.blank == Blank::Panels;
         Self {
-            width: if on_panels { work.strip_height() } else { line.width } + bleed,
+            width: if on_panels { work.strip_height() } else { work.piece_width() } + bleed,
             height: if on_panels { line.width } else { work.strip_height() } + bleed,
             trim: work.layout.trim,
             free: if work.through_printer { work.layout.printer_margin } else { Span::ZERO },
@@ -107,13 +107,13 @@ fn lay_on(piece: Piece, count: u64, roll: Span, roll_length: Span, start_waste: 
 /// So many faces of a job laid out, with what one more face takes; none where no roll is wide enough.
 pub fn lay_faces(work: &Work<'_>, faces: u64) -> Option<Laid> {
     let layout = work.layout;
-    let strips = u64::from(work.strips());
+    let pieces = u64::from(work.pieces());
     let mut rolls = layout.rolls.clone();
     if work.job.line.blank == Blank::Panels && !work.through_printer {
         rolls.insert(0, layout.strip);
     }
-    let laid = lay(Piece::of(work), faces * strips, &rolls, layout.roll_length, layout.start_waste)?;
-    Some(Laid { per_piece: laid.per_piece * of::<crate::quantity::Share>(strips as f64), ..laid })
+    let laid = lay(Piece::of(work), faces * pieces, &rolls, layout.roll_length, layout.start_waste)?;
+    Some(Laid { per_piece: laid.per_piece * of::<crate::quantity::Share>(pieces as f64), ..laid })
 }
 
 /// The job's faces laid out.
