@@ -18,7 +18,7 @@ fn count_all(comparison: &Comparison) -> Vec<Model> {
     let of_part = |part: &Part| {
         let jobs = part.jobs.iter().map(|job| &comparison.jobs[*job]);
         let activity = count(&comparison.order, &part.plan.alternative, &part.plan.layout, jobs);
-        Part { plan: Rc::clone(&part.plan), activity, m2: part.m2, jobs: part.jobs.clone() }
+        Part::of(Rc::clone(&part.plan), activity, part.m2, part.jobs.clone())
     };
     comparison.models.iter().map(|model| Model::of(model.parts.iter().map(of_part).collect())).collect()
 }

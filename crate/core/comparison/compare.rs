@@ -103,7 +103,7 @@ impl Comparison {
             let plan = Rc::clone(&self.plans[maker]);
             let activity = count(&self.order, &plan.alternative, &plan.layout, jobs.iter().map(|job| &self.jobs[*job]));
             let m2 = jobs.iter().fold(0.0, |sum, job| sum + square_metres(&self.jobs[*job]));
-            Part { plan, activity, m2: Kind::from_base(m2), jobs }
+            Part::of(plan, activity, Kind::from_base(m2), jobs)
         });
         Model::of(parts.collect())
     }

@@ -10,28 +10,29 @@ use crate::quantity::Kind;
 /// One thing counted, such as faces printed: its name and unit.
 #[derive(Debug, Clone, Copy)]
 pub struct Measure<Q> {
-    name: &'static str,
-    unit: &'static str,
+    symbol: Symbol,
     kind: PhantomData<fn() -> Q>,
 }
 
 impl<Q: Kind> Measure<Q> {
     /// A measure with the words a reader sees and the unit of its base.
     pub const fn new(name: &'static str, unit: &'static str) -> Self {
-        Self { name, unit, kind: PhantomData }
+        Self { symbol: Symbol::new(name, unit, false), kind: PhantomData }
     }
 
     /// The measure as a formula: itself, once.
     pub fn counted(&self) -> Formula<Q> {
-        Formula::measure(Symbol { name: self.name, unit: self.unit, stock: false })
+        Formula::measure(self.symbol)
     }
 }
 
 /// The counts of one alternative.
-#[derive(Debug, Clone, Default, PartialEq)]
+#[derive(Debug, Clone, Default)]
 pub struct Activity {
     counts: Vec<(Symbol, f64)>,
     stock: bool,
+    /// Where the next measure is expected: every job is counted in the same order.
+    next: usize,
 }
 
 impl Activity {
@@ -42,14 +43,24 @@ impl Activity {
 
     /// Adds to a measure.
     pub fn add<Q: Kind>(&mut self, measure: Measure<Q>, amount: Q) {
-        self.add_base(Symbol { name: measure.name, unit: measure.unit, stock: self.stock }, amount.base());
+        self.add_base(Symbol { stock: self.stock, ..measure.symbol }, amount.base());
     }
 
     fn add_base(&mut self, symbol: Symbol, amount: f64) {
-        match self.counts.iter_mut().find(|(known, _)| *known == symbol) {
-            Some((_, sum)) => *sum += amount,
+        let at = match self.counts.get(self.next) {
+            Some((known, _)) if *known == symbol => Some(self.next),
+            _ => self.counts.iter().position(|(known, _)| *known == symbol),
+        };
+        match at {
+            Some(at) => self.counts[at].1 += amount,
             None => self.counts.push((symbol, amount)),
         }
+        self.next = at.unwrap_or(self.counts.len() - 1) + 1;
+    }
+
+    /// Every measure with its count.
+    pub fn counts(&self) -> &[(Symbol, f64)] {
+        &self.counts
     }
 
     /// What was counted under a symbol.
@@ -64,7 +75,7 @@ impl Activity {
 
     /// A measure's count, stock and order together.
     pub fn total<Q: Kind>(&self, measure: Measure<Q>) -> Q {
-        let of_stock = |stock| self.count(Symbol { name: measure.name, unit: measure.unit, stock });
+        let of_stock = |stock| self.count(Symbol { stock, ..measure.symbol });
         Q::from_base(of_stock(false) + of_stock(true))
     }
 }

@@ -6,6 +6,7 @@ mod functional_unit;
 mod indicator;
 mod model;
 mod plan;
+mod weights;
 
 pub use functional_unit::Per;
 pub use indicator::{Amount, Indicator};

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 use std::rc::Rc;
 
+use super::weights::Loads;
 use super::{Amount, Contribution, Indicator, Per, Plan};
 use crate::inventory::{Activity, InputId, Measure, Terms, What};
 use crate::quantity::{FaceArea, Kind};
@@ -18,6 +19,7 @@ pub struct Part {
     pub m2: FaceArea,
     /// Which jobs of the order.
     pub jobs: Vec<usize>,
+    loads: Loads,
 }
 
 /// An alternative on some jobs. The first part is its own, even where it makes none of them.
@@ -39,6 +41,18 @@ impl std::ops::Deref for Model {
 }
 
 impl Part {
+    /// Jobs that were counted, made by a plan.
+    pub fn of(plan: Rc<Plan>, activity: Activity, m2: FaceArea, jobs: Vec<usize>) -> Self {
+        let loads = plan.weights.loads(&activity);
+        Self { plan, activity, m2, jobs, loads }
+    }
+
+    /// The load of an indicator for these jobs, visits included where a year in service is looked at.
+    fn load(&self, indicator: Indicator, per: Per) -> f64 {
+        let [first_set, visits] = self.loads[indicator as usize];
+        if per == Per::M2Year { first_set + visits } else { first_set }
+    }
+
     /// The value of a formula for these jobs.
     pub fn value(&self, terms: &Terms) -> f64 {
         terms.value(&self.activity, self.plan.values())
@@ -73,8 +87,9 @@ impl Model {
 
     /// The load in an indicator.
     pub fn load(&self, indicator: Indicator, per: Per) -> Amount {
+        let of_part = |part: &Part| part.load(indicator, per) / self.divisor(part, per);
         // A fold from 0: an empty `sum` of floats is -0.
-        Amount { indicator, value: self.contributions_of(indicator, per).fold(0.0, |sum, (part, one)| sum + self.value_of(part, one, per)) }
+        Amount { indicator, value: self.parts.iter().fold(0.0, |sum, part| sum + of_part(part)) }
     }
 
     /// The sum of the flows that are wanted, per that.

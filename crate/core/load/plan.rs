@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::factor::factor;
+use super::weights::Weights;
 use super::{Indicator, Per};
 use crate::factors::TableFault;
 use crate::inventory::{Activity, Book, Flow, Gap, InputId, Layout, Stage, Terms, gaps};
@@ -44,6 +45,7 @@ pub struct Plan {
     /// Years in service.
     pub life: f64,
     values: Vec<f64>,
+    pub(super) weights: Weights,
 }
 
 /// Why a plan cannot be made.
@@ -86,7 +88,8 @@ impl Plan {
             return Err(PlanFault::Mass(gaps));
         }
         let life = alternative.life.unwrap_or(order.life);
-        Ok(Self { alternative: alternative.clone(), book, layout, flows, contributions, life, values })
+        let weights = Weights::of(&contributions, &values);
+        Ok(Self { alternative: alternative.clone(), book, layout, flows, contributions, life, values, weights })
     }
 
     /// The values of its inputs.
