@@ -7,7 +7,7 @@ use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::{FILES, Tables, Texts};
 use faceload_core::load::Per;
 use faceload_core::order::{Boundary, Document, Order, OrderFault, demo};
-use faceload_report::words;
+use faceload_report::{cautions, words};
 use serde_json::{Map, Number, Value};
 use toml::de::{DeTable, DeValue};
 
@@ -96,7 +96,7 @@ pub fn compared_with(tables: &Tables, names: &[String], per: Per, boundary: Opti
     let Some(order) = sum else { return Err(Failure::Input(Vec::new())) };
     let boundary = boundary.unwrap_or(order.boundary);
     compare(tables, &order, per, boundary).map_err(|fault| {
-        let words = words::fault(&fault);
+        let words = cautions::fault(&fault);
         match fault {
             CompareFault::Table(_) | CompareFault::Mass(_) => Failure::Table(words),
             CompareFault::Order(_) | CompareFault::NothingMade(_) => Failure::Input(words),

@@ -5,7 +5,7 @@ use faceload_core::load::Indicator;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
-use crate::words;
+use crate::{cautions, words};
 
 /// One job.
 #[derive(Debug, Serialize)]
@@ -62,7 +62,7 @@ fn of_alternative(comparison: &Comparison, alternative: usize, job: usize) -> Al
     let dropped = comparison.makers.dropped.iter().find(|one| one.alternative == alternative && one.job == job);
     let why_not = dropped.map(|one| {
         let instead = one.instead.as_ref().map(|id| format!("; {id} makes it")).unwrap_or_default();
-        format!("{}{instead}", words::reason(&one.reason))
+        format!("{}{instead}", cautions::reason(&one.reason))
     });
     let loads = comparison.makers.of[alternative][job].map(|_| {
         let model = comparison.model_on(alternative, &[job]);

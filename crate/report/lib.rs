@@ -3,6 +3,7 @@
 //! It computes nothing; every number comes from the core.
 
 pub mod catalogue;
+pub mod cautions;
 pub mod explain;
 pub mod job_lines;
 pub mod labels;

@@ -5,7 +5,7 @@ use faceload_core::load::Indicator;
 
 use crate::labels::label;
 use crate::view::beside;
-use crate::words;
+use crate::{cautions, words};
 
 /// How wide a column may grow.
 const WIDE: usize = 78;
@@ -65,11 +65,11 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
         }
     }
     out.push_str(&format!("\n{}\n", heading(label("limits"))));
-    for line in [words::orders(&comparison.order), words::own_rows(&comparison.order), words::unusual(comparison)].concat() {
+    for line in [words::orders(&comparison.order), words::own_rows(&comparison.order), cautions::unusual(comparison)].concat() {
         out.push_str(&wrapped(&line, 2));
     }
-    let dropped = words::dropped(&comparison.makers.dropped).into_iter();
-    let cautions = comparison.cautions.iter().map(words::caution);
+    let dropped = cautions::dropped(&comparison.makers.dropped).into_iter();
+    let cautions = comparison.cautions.iter().map(cautions::caution);
     for line in dropped.chain(cautions) {
         out.push_str(&wrapped(&line, 2));
     }

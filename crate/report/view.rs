@@ -11,7 +11,7 @@ use serde::Serialize;
 use crate::explain::{InputOf, inputs_of};
 use crate::job_lines::{JobOf, jobs};
 use crate::labels::label;
-use crate::words;
+use crate::{cautions, words};
 
 /// What the page asks for.
 #[derive(Debug, Clone)]
@@ -153,7 +153,7 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         compared: words::part_of(comparison, &comparison.common),
         comparable: !comparison.common.is_empty(),
         conditions: words::conditions(comparison),
-        moved: [words::own_rows(&comparison.order), words::moved(comparison), words::unusual(comparison)].concat(),
+        moved: [words::own_rows(&comparison.order), words::moved(comparison), cautions::unusual(comparison)].concat(),
         per: comparison.per.name(),
         per_words: comparison.per.words(),
         boundary: comparison.boundary.name(),
@@ -188,8 +188,8 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         // While an input is being moved, its evidence stays as it is.
         inputs: if asked.rows.is_empty() { inputs_of(tables, &comparison.models) } else { Vec::new() },
         jobs: if asked.rows.is_empty() { jobs(comparison) } else { Vec::new() },
-        dropped: words::dropped(&comparison.makers.dropped),
-        cautions: comparison.cautions.iter().map(words::caution).collect(),
+        dropped: cautions::dropped(&comparison.makers.dropped),
+        cautions: comparison.cautions.iter().map(cautions::caution).collect(),
         left_out: words::left_out(&comparison.order, comparison.boundary),
         not_covered: words::NOT_COVERED,
         caution: words::CAUTION,

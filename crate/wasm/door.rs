@@ -10,7 +10,7 @@ use faceload_core::order::{Boundary, Document, Order, demo};
 use faceload_picture::{
     Place, Theme, draw_loads as paint_loads, draw_swings as paint_swings, loads_height, loads_rows, swings_height, swings_rows,
 };
-use faceload_report::{catalogue as choosing, explain as explaining, labels, panel, result, view as viewing, words};
+use faceload_report::{catalogue as choosing, cautions, explain as explaining, labels, panel, result, view as viewing};
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value, json};
 use wasm_bindgen::JsValue;
@@ -86,7 +86,7 @@ fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(S
     let order = Order::read(document, tables).and_then(|order| order.moved_by_hand(moved.to_vec(), tables)).map_err(named)?;
     compare(tables, &order, per, boundary).map_err(|fault| match fault {
         CompareFault::Order(faults) => named(faults),
-        other => words::fault(&other).into_iter().map(plain).collect(),
+        other => cautions::fault(&other).into_iter().map(plain).collect(),
     })
 }
 

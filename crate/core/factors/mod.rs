@@ -2,6 +2,7 @@
 //! Never: knowledge of routes.
 
 mod fault;
+mod file_names;
 mod grade;
 mod input;
 mod reading;
@@ -11,10 +12,11 @@ mod spread;
 mod table;
 
 pub use fault::TableFault;
+pub use file_names::FILES;
 pub use grade::Grade;
 pub use input::{Input, Origin, Scope};
 pub use sign::SignRow;
 pub(crate) use sign::{COLOURS, SHAPES};
 pub use source::{Seen, Source};
 pub use spread::Spread;
-pub use table::{FILES, Tables, Texts};
+pub use table::{Tables, Texts};

@@ -3,9 +3,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
+use super::file_names::{FACTORS, PRACTICE, SIGNS, SOURCES};
 use super::sign::{COLOURS, SHAPES};
 use super::source::KINDS;
-use super::table::{FACTORS, PRACTICE, SIGNS, SOURCES};
 use super::{Grade, Input, Origin, Scope, Seen, SignRow, Source, Spread, TableFault, Tables, Texts};
 use crate::quantity::{UnitText, read_number};
 

@@ -32,14 +32,6 @@ pub struct Tables {
     pub own: Vec<String>,
 }
 
-pub(super) const PRACTICE: &str = "practice.csv";
-pub(super) const FACTORS: &str = "factors.csv";
-pub(super) const SOURCES: &str = "sources.csv";
-pub(super) const SIGNS: &str = "sign-codes.csv";
-
-/// The names of the tables' files, as a folder of own tables may hold them.
-pub const FILES: [&str; 4] = [PRACTICE, FACTORS, SOURCES, SIGNS];
-
 impl Texts {
     /// The tables built into the program.
     pub fn embedded() -> Self {

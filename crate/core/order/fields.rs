@@ -151,7 +151,7 @@ impl<'a, 'f> Fields<'a, 'f> {
     pub fn measured(&mut self, key: &'static str, unit: &str, least: f64, most: f64, example: &str) -> Option<f64> {
         let text = self.text(key)?;
         let row = UnitText::read(unit).unwrap_or_else(|_| UnitText::pure());
-        let read = crate::order::alternative::read_with_unit(&text, &row);
+        let read = super::measured::read_with_unit(&text, &row);
         match read {
             Some(number) if (least..=most).contains(&number) => Some(number),
             _ => {
