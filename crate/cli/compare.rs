@@ -33,7 +33,10 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
         },
     };
     if arguments.json {
-        return Ok(result::json(&comparison, pair));
+        let text = result::json(&comparison, pair);
+        // The process ends next: a long order need not be taken apart first.
+        std::mem::forget(comparison);
+        return Ok(text);
     }
     let bold = std::io::stdout().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
     Ok(terminal::comparison(&comparison, pair, bold))

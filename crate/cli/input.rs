@@ -86,8 +86,7 @@ pub fn compared_with(tables: &Tables, names: &[String], per: Per, boundary: Opti
     let names = if names.is_empty() { &first } else { names };
     let mut sum: Option<Order> = None;
     for name in names {
-        let order =
-            Order::read(document(name)?, tables).map_err(|faults| Failure::Input(faults.iter().map(ToString::to_string).collect()))?;
+        let order = Order::read(document(name)?, tables).map_err(|faults| Failure::Input(cautions::faults(&faults)))?;
         sum = Some(match sum {
             None => order,
             Some(before) => before.joined_by(order).map_err(|fault| Failure::Input(vec![fault.to_string()]))?,

@@ -1,6 +1,12 @@
 //! What cannot be made, what no shop would do, where air is short, and faults, in words.
 
+use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
+
 use faceload_core::comparison::{Caution, CompareFault, Comparison, Dropped};
+use faceload_core::factors::Legend;
+use faceload_core::order::OrderFault;
+use faceload_core::quantity::group;
 use faceload_core::route::{Reason, route};
 
 use crate::words::{join, number};
@@ -30,10 +36,6 @@ pub fn dropped(all: &[Dropped]) -> Vec<String> {
             None => groups.push((what, vec![&one.label])),
         }
     }
-    let shown = |labels: &[&str]| match labels {
-        [first, second, third, rest @ ..] if rest.len() > 1 => format!("{first}, {second}, {third} and {} more", rest.len()),
-        all => join(all),
-    };
     groups.iter().map(|(what, labels)| format!("{}: {what}", shown(labels))).collect()
 }
 
@@ -52,7 +54,7 @@ pub fn caution(caution: &Caution) -> String {
 /// A fault in words, one line each.
 pub fn fault(fault: &CompareFault) -> Vec<String> {
     match fault {
-        CompareFault::Order(faults) => faults.iter().map(ToString::to_string).collect(),
+        CompareFault::Order(all) => faults(all),
         CompareFault::Table(faults) => faults.iter().map(ToString::to_string).collect(),
         CompareFault::Mass(gaps) => gaps
             .iter()
@@ -71,16 +73,76 @@ pub fn fault(fault: &CompareFault) -> Vec<String> {
     }
 }
 
-/// What no shop would do: said beside a number that can be computed all the same.
+/// What no shop would do, and what a code leaves open: said beside numbers that can be computed all
+/// the same, once for each cause.
 pub fn unusual(comparison: &Comparison) -> Vec<String> {
-    let mut said = Vec::new();
+    let mut groups: Vec<(String, Vec<&str>)> = Vec::new();
+    let mut say = |cause: String, label| match groups.iter_mut().find(|(known, _)| *known == cause) {
+        Some((_, labels)) => labels.push(label),
+        None => groups.push((cause, vec![label])),
+    };
     for plan in comparison.models.iter().map(|model| &model.parts[0].plan) {
+        let route = route(plan.alternative.route);
         for job in &comparison.jobs {
-            let route = route(plan.alternative.route);
             if let Some(why) = route.work(job, &plan.layout).ok().and_then(|work| route.unusual(&work)) {
-                said.push(format!("{}, {}: not how it is done, {why}", job.line.label, plan.alternative.id));
+                say(format!("{} is not how it is done: {why}", plan.alternative.id), job.line.label.as_str());
             }
         }
     }
-    said
+    for job in &comparison.jobs {
+        let (line, code) = (&job.line, job.line.code.as_deref().unwrap_or_default());
+        if line.artwork.is_none() && line.legend == Legend::Few && job.lines > 1 {
+            say(
+                format!("{code} has more legends than one, and all lines are counted as one design: name the artwork of each"),
+                &line.label,
+            );
+        }
+        if line.artwork.is_none() && line.legend == Legend::Each && job.lines > 1 {
+            say(
+                format!(
+                    "each line of {code} is counted as a design of its own, since its legend varies: name the artwork where it is the same"
+                ),
+                &line.label,
+            );
+        }
+        let proportion = line.height.metres() / line.width.metres();
+        let off = line.proportion.is_some_and(|usual| match line.legend {
+            Legend::Each => (proportion > 1.0) != (usual > 1.0),
+            Legend::One | Legend::Few => !(0.8..=1.25).contains(&(proportion / usual)),
+        });
+        if off {
+            say(format!("{} is far from the proportions of {code}: its loads are for the size as written", line.size), &line.label);
+        }
+    }
+    groups.iter().map(|(cause, labels)| format!("{}: {cause}", shown(labels))).collect()
+}
+
+/// The first few of many labels.
+fn shown(labels: &[&str]) -> String {
+    match labels {
+        [first, second, third, rest @ ..] if rest.len() > 1 => format!("{first}, {second}, {third} and {} more", rest.len()),
+        all => join(all),
+    }
+}
+
+/// Faults of an order, equal ones said once with the number of lines that share them.
+pub fn faults(all: &[OrderFault]) -> Vec<String> {
+    // The same key with the same cell, whichever line it stands in.
+    let cause = |fault: &OrderFault| {
+        let key = fault.field.rsplit('.').next().unwrap_or_default().to_owned();
+        (key, fault.came.clone(), fault.wanted.clone(), fault.help.clone())
+    };
+    let mut groups: Vec<(&OrderFault, usize)> = Vec::new();
+    let mut places: BTreeMap<(String, String, String, String), usize> = BTreeMap::new();
+    for fault in all {
+        match places.entry(cause(fault)) {
+            Entry::Occupied(place) => groups[*place.get()].1 += 1,
+            Entry::Vacant(place) => {
+                place.insert(groups.len());
+                groups.push((fault, 0));
+            }
+        }
+    }
+    let more = |more: usize| if more == 0 { String::new() } else { format!(" (and {} more like it)", group(&more.to_string())) };
+    groups.iter().map(|(fault, same)| format!("{fault}{}", more(*same))).collect()
 }

@@ -13,7 +13,7 @@ const WIDE: usize = 78;
 /// The comparison as text; headings bold where asked.
 pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold: bool) -> String {
     let heading = |text: &str| if bold { format!("\u{1b}[1m{text}\u{1b}[0m") } else { text.to_owned() };
-    let line = wrapped(&words::order_line(&comparison.order), 0);
+    let line = wrapped(&words::order_line(comparison), 0);
     let mut out = format!("{}\n", heading(line.trim_end()));
     if !comparison.order.name.is_empty() {
         out.push_str(&format!("{}\n", comparison.order.name));
@@ -95,11 +95,13 @@ fn table(comparison: &Comparison) -> String {
     let columns = rows[0].len();
     let width = |column: usize| rows.iter().map(|row| row[column].chars().count()).max().unwrap_or(0).min(WIDE);
     let widths: Vec<usize> = (0..columns).map(width).collect();
+    let needed: usize = 4 + widths.iter().sum::<usize>() + 2 * (columns - 2);
+    let gap = if needed > 99 { " " } else { "  " };
     let mut out = String::new();
     for row in &rows {
         let mut line = format!("  {:<w0$}  {:<w1$}", row[0], row[1], w0 = widths[0], w1 = widths[1]);
         for (cell, width) in row.iter().zip(&widths).skip(2) {
-            line.push_str(&format!("  {cell:>width$}"));
+            line.push_str(&format!("{gap}{cell:>width$}"));
         }
         out.push_str(line.trim_end());
         out.push('\n');

@@ -148,7 +148,7 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
     let suffix = comparison.per.suffix();
     View {
         name: comparison.order.name.clone(),
-        order_line: words::order_line(&comparison.order),
+        order_line: words::order_line(comparison),
         extent: words::extent(comparison),
         compared: words::part_of(comparison, &comparison.common),
         comparable: !comparison.common.is_empty(),

@@ -2,7 +2,7 @@
 
 use faceload_core::comparison::{Comparison, Verdict};
 use faceload_core::load::{Amount, Indicator};
-use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Order, RouteName};
+use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Job, Order, RouteName};
 use faceload_core::quantity::{Kind, group, write_number};
 use faceload_core::route::route;
 
@@ -64,9 +64,12 @@ pub fn count(number: u64, one: &str) -> String {
 }
 
 /// The order in one line: `100 stop signs (R1-1), 30 in`.
-pub fn order_line(order: &Order) -> String {
+pub fn order_line(comparison: &Comparison) -> String {
+    let mut jobs: Vec<&Job> = comparison.jobs.iter().collect();
+    jobs.sort_by_key(|job| job.first);
     let mut groups: Vec<(String, String, u64, u64)> = Vec::new();
-    for line in order.lines.iter() {
+    for job in jobs {
+        let line = &job.line;
         let (name, rest) = match &line.code {
             Some(code) => (format!("{} sign", line.item), format!(" ({code}), {}", line.size)),
             None => (String::new(), format!(" \u{d7} {} ({}), {}", line.label, line.shape.name(), line.size)),

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use super::file_names::{FACTORS, PRACTICE, SIGNS, SOURCES};
-use super::sign::{COLOURS, SHAPES};
+use super::sign::{COLOURS, Legend, SHAPES};
 use super::source::KINDS;
 use super::{Grade, Input, Origin, Scope, Seen, SignRow, Source, Spread, TableFault, Tables, Texts};
 use crate::quantity::{UnitText, read_number};
@@ -175,7 +175,7 @@ const FACTOR_COLUMNS: [&str; 19] = [
     "note",
 ];
 
-const SIGN_COLUMNS: [&str; 14] = [
+const SIGN_COLUMNS: [&str; 15] = [
     "code",
     "item",
     "shape",
@@ -186,6 +186,7 @@ const SIGN_COLUMNS: [&str; 14] = [
     "cut_length",
     "measured_width",
     "characters",
+    "legend",
     "source",
     "place",
     "grade",
@@ -247,6 +248,7 @@ impl Reading {
 
     fn sources(&mut self, folder: &str, text: &str) {
         let sources = &mut self.tables.sources;
+        let mut keys = BTreeSet::new();
         rows(folder, SOURCES, text, &SOURCE_COLUMNS, &mut self.faults, |mut row| {
             let known = |text: &str| KINDS.iter().any(|(kind, _)| *kind == text).then(|| text.to_owned());
             let kind = row.word("kind", known, "a kind of source", String::new());
@@ -262,15 +264,22 @@ impl Reading {
                 attribution: row.text("attribution"),
                 locator: row.text("locator"),
             };
+            if !keys.insert(source.key.clone()) {
+                row.refuse("key", "a key of its own", "rename one of the two");
+            }
             sources.insert(source.key.clone(), source);
         });
     }
 
     fn signs(&mut self, folder: &str, text: &str) {
         let (signs, cited) = (&mut self.tables.signs, &mut self.cited);
+        let mut seen = BTreeSet::new();
         rows(folder, SIGNS, text, &SIGN_COLUMNS, &mut self.faults, |mut row| {
             let sign = sign(&mut row);
             cited.push((folder.to_owned(), SIGNS, row.line, sign.source.clone()));
+            if !seen.insert(sign.code.clone()) {
+                row.refuse("code", "a code of its own", "take one of the two out");
+            }
             signs.insert(sign.code.clone(), sign);
         });
     }
@@ -323,11 +332,27 @@ fn sign(row: &mut Row<'_>) -> SignRow {
         colours: colours.collect(),
         cut: (!row.text("cut_length").is_empty()).then(|| (row.number("cut_length"), row.number("measured_width"))),
         characters: (!row.text("characters").is_empty()).then(|| row.number("characters") as u32),
+        legend: row.word("legend", Legend::read, "one, few or each", Legend::One),
         rim: row.word("rim", colour, "a colour of sign faces", String::new()),
         source: row.filled("source"),
         place: row.filled("place"),
         grade: row.word("grade", Grade::read, "A, B, C or D", Grade::D),
     };
+    for (column, number, least) in
+        [("height_over_width", sign.height_over_width, f64::MIN_POSITIVE), ("corner_over_width", sign.corner_over_width, 0.0)]
+    {
+        if number < least {
+            row.refuse(column, "a number above nothing", "measure it on the artwork");
+        }
+    }
+    if sign.cut.is_some_and(|(cut, at)| cut <= 0.0 || at <= 0.0) {
+        let column = if row.number("cut_length") <= 0.0 { "cut_length" } else { "measured_width" };
+        row.refuse(column, "a length above nothing", "give both in metres, or leave both out");
+    }
+    let characters = row.text("characters");
+    if !characters.is_empty() && characters.parse::<u32>().is_err() {
+        row.refuse("characters", "a whole number", "count the characters, or leave the cell empty");
+    }
     if sign.colours.iter().any(|(name, _)| colour(name).is_none()) {
         row.refuse("colours", "colours of sign faces", "use the colours of an order");
     }

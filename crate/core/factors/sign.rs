@@ -22,6 +22,28 @@ pub(crate) const COLOURS: [&str; 13] = [
     "black",
 ];
 
+/// How many legends a code stands for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Legend {
+    /// One: the code fixes it.
+    One,
+    /// A few, such as the speeds of a limit.
+    Few,
+    /// Every sign its own, such as street names.
+    Each,
+}
+
+impl Legend {
+    pub(super) fn read(text: &str) -> Option<Self> {
+        Some(match text {
+            "one" => Self::One,
+            "few" => Self::Few,
+            "each" => Self::Each,
+            _ => return None,
+        })
+    }
+}
+
 /// One row of `factors/sign-codes.csv`.
 #[derive(Debug, Clone, PartialEq)]
 pub struct SignRow {
@@ -41,6 +63,8 @@ pub struct SignRow {
     pub cut: Option<(f64, f64)>,
     /// Characters, where the design has them.
     pub characters: Option<u32>,
+    /// How many legends it stands for.
+    pub legend: Legend,
     /// The colour at the edge.
     pub rim: String,
     /// The key of the source.

@@ -48,8 +48,8 @@ impl Activity {
 
     fn add_base(&mut self, symbol: Symbol, amount: f64) {
         let at = match self.counts.get(self.next) {
-            Some((known, _)) if *known == symbol => Some(self.next),
-            _ => self.counts.iter().position(|(known, _)| *known == symbol),
+            Some((known, _)) if known.is(symbol) => Some(self.next),
+            _ => self.counts.iter().position(|(known, _)| known.is(symbol)),
         };
         match at {
             Some(at) => self.counts[at].1 += amount,

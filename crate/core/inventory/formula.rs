@@ -37,6 +37,13 @@ impl Symbol {
     }
 }
 
+impl Symbol {
+    /// Whether it is the same symbol; the mark and the name's place in memory tell nearly always.
+    pub(super) fn is(&self, other: Self) -> bool {
+        self.mark == other.mark && self.stock == other.stock && (std::ptr::eq(self.name, other.name) || self.name == other.name)
+    }
+}
+
 /// How an input x stands in a product.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Form {

@@ -160,7 +160,7 @@ impl Work<'_> {
     pub fn is_spliced(&self) -> bool {
         let line = &self.job.line;
         let margin = self.layout.trim * 2 + if self.through_printer { self.layout.printer_margin * 2 } else { Span::ZERO };
-        let widest = self.layout.rolls.iter().copied().max().unwrap_or_default();
+        let widest = self.layout.rolls.last().copied().unwrap_or_default();
         let across = if line.sheeting == Sheeting::Beaded { line.width.min(self.strip_height()) } else { line.width };
         line.blank != Blank::Panels && self.layout.splices_most >= 1.0 && across + self.bleed() * 2 + margin > widest
     }

@@ -1,7 +1,5 @@
 //! Reads the fields of one table of an order; every fault is noted, none stops the reading.
 
-use std::collections::BTreeSet;
-
 use serde_json::{Map, Value};
 
 use super::document::below;
@@ -11,18 +9,33 @@ use crate::quantity::{Span, UnitText, group, read_number};
 /// Why a comma in a number is refused.
 const COMMA: &str = "a comma may mean a thousand or a decimal: write `1200` and `0.5`";
 
+/// The lengths a field takes.
+#[derive(Clone, Copy)]
+pub(super) struct Bounds {
+    pub least: Span,
+    pub most: Span,
+    pub words: &'static str,
+}
+
+impl Bounds {
+    /// From so many nanometres to so many, in words.
+    pub const fn new(least: i64, most: i64, words: &'static str) -> Self {
+        Self { least: Span::nanometres(least), most: Span::nanometres(most), words }
+    }
+}
+
 /// The fields of one table.
 pub(super) struct Fields<'a, 'f> {
     document: &'a Document,
     path: String,
     map: Option<&'a Map<String, Value>>,
-    known: BTreeSet<&'static str>,
+    known: Vec<&'static str>,
     pub faults: &'f mut Vec<OrderFault>,
 }
 
 impl<'a, 'f> Fields<'a, 'f> {
     pub fn new(document: &'a Document, path: &str, value: &'a Value, faults: &'f mut Vec<OrderFault>) -> Self {
-        let mut fields = Self { document, path: path.to_owned(), map: value.as_object(), known: BTreeSet::new(), faults };
+        let mut fields = Self { document, path: path.to_owned(), map: value.as_object(), known: Vec::new(), faults };
         if fields.map.is_none() {
             fields.refuse_at(path, &shown(value), "a table of fields", "write it as `{ key = value }`");
         }
@@ -34,7 +47,9 @@ impl<'a, 'f> Fields<'a, 'f> {
     }
 
     pub fn get(&mut self, key: &'static str) -> Option<&'a Value> {
-        self.known.insert(key);
+        if !self.known.contains(&key) {
+            self.known.push(key);
+        }
         self.map?.get(key).filter(|value| !value.is_null())
     }
 
@@ -125,23 +140,25 @@ impl<'a, 'f> Fields<'a, 'f> {
         None
     }
 
-    /// A length from `least` to `most`.
-    pub fn length(&mut self, key: &'static str, least: &str, most: &str) -> Option<Span> {
+    /// A length within bounds.
+    pub fn length(&mut self, key: &'static str, bounds: Bounds) -> Option<Span> {
         let text = self.text(key)?;
-        self.length_of(key, &text, least, most)
+        self.length_of(key, &text, &text, bounds)
     }
 
-    pub fn length_of(&mut self, key: &'static str, text: &str, least: &str, most: &str) -> Option<Span> {
-        let (from, to) = (Span::read(least).unwrap_or_default(), Span::read(most).unwrap_or_default());
-        match Span::read(text) {
-            Ok(span) if span >= from && span <= to => Some(span),
+    /// A length that is part of a text; the message shows all of it.
+    pub fn length_of(&mut self, key: &'static str, part: &str, whole: &str, bounds: Bounds) -> Option<Span> {
+        match Span::read(part) {
+            Ok(span) if span >= bounds.least && span <= bounds.most => Some(span),
             _ => {
-                self.refuse(
-                    key,
-                    &quoted(text),
-                    &format!("a length from {least} to {most}, with its unit"),
-                    if text.contains(',') { COMMA } else { "write it as `30 in` or `762 mm`" },
-                );
+                let help = if whole.contains(',') {
+                    COMMA
+                } else if whole.contains('/') {
+                    "one size a line: give every blade or sign a line of its own"
+                } else {
+                    "write it as `30 in` or `762 mm`"
+                };
+                self.refuse(key, &quoted(whole), &format!("a length {}, with its unit", bounds.words), help);
                 None
             }
         }
@@ -170,7 +187,11 @@ impl<'a, 'f> Fields<'a, 'f> {
     /// Refuses every key that nobody asked for.
     pub fn finish(mut self) {
         let Some(map) = self.map else { return };
-        let known: Vec<&str> = self.known.iter().copied().collect();
+        if map.keys().all(|key| self.known.contains(&key.as_str())) {
+            return;
+        }
+        self.known.sort_unstable();
+        let known: Vec<&str> = self.known.clone();
         for key in map.keys().filter(|key| !known.contains(&key.as_str())) {
             let help = offer(key, &known, &format!("take it out; known here are {}", list(&known).replace("` or `", "` and `")));
             self.refuse(key, &quoted(key), "a key of an order file", &help);
@@ -191,6 +212,9 @@ pub(super) fn shown(value: &Value) -> String {
 /// A text as a message shows it: in backticks, shortened.
 pub(super) fn quoted(text: &str) -> String {
     let short: String = text.chars().take(60).map(|c| if c.is_control() { ' ' } else { c }).collect();
+    if short.trim().is_empty() {
+        return "nothing".to_owned();
+    }
     if short.len() < text.len() { format!("`{short}\u{2026}`") } else { format!("`{short}`") }
 }
 

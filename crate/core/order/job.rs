@@ -7,6 +7,7 @@
 use std::collections::BTreeMap;
 
 use super::Line;
+use crate::factors::Legend;
 
 /// One job: a line that stands for all equal ones.
 #[derive(Debug, Clone, PartialEq)]
@@ -28,7 +29,7 @@ pub fn jobs(lines: &[Line]) -> Vec<Job> {
     // Jobs that look alike at a glance, so that a long inventory is not compared line with line.
     let mut alike: BTreeMap<Glance<'_>, Vec<usize>> = BTreeMap::new();
     for (place, line) in lines.iter().enumerate() {
-        let one_design = line.artwork.is_some() || line.code.is_some();
+        let one_design = line.artwork.is_some() || (line.code.is_some() && line.legend != Legend::Each);
         let glance = (line.code.as_deref(), line.artwork.as_deref(), line.width.count(), line.height.count());
         let near = alike.entry(glance).or_default();
         if let Some(job) = near.iter().copied().find(|job| is_same_job(&jobs[*job].line, line)) {
@@ -54,6 +55,8 @@ fn is_same_job(a: &Line, b: &Line) -> bool {
         quantity: _,
         designs: _,
         item: _,
+        legend: _,
+        proportion: _,
         code,
         shape,
         width,

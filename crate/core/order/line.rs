@@ -4,9 +4,9 @@ use std::collections::BTreeMap;
 
 use serde_json::Value;
 
-use super::fields::{Fields, list, offer, quoted};
+use super::fields::{Bounds, Fields, list, offer, quoted, shown};
 use super::{Colour, Document, OrderFault, RouteName, Shape};
-use crate::factors::{SignRow, Tables};
+use crate::factors::{Legend, SignRow, Tables};
 use crate::quantity::{FaceArea, Span, read_number};
 
 /// The construction of the sheeting.
@@ -84,6 +84,10 @@ pub struct Line {
     pub cut_length: Option<Span>,
     /// Characters on one face, where known.
     pub characters: Option<u32>,
+    /// How many legends its code stands for; one where it has no code.
+    pub legend: Legend,
+    /// Height over width of its code, where it has one.
+    pub proportion: Option<f64>,
     /// The artwork it shows, where named.
     pub artwork: Option<String>,
     /// Routes ruled out, with the reason.
@@ -114,7 +118,7 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
         .or_else(|| Shape::ALL.iter().find(|(name, _)| row.is_some_and(|row| row.shape == *name)).map(|(_, shape)| *shape));
     let (width, height, size) = read_size(&mut fields, shape, row);
     let corner = fields
-        .length("corner", "0 mm", "500 mm")
+        .length("corner", Bounds::new(0, 500_000_000, "from 0 mm to 500 mm"))
         .or_else(|| Some(Span::from_metres(width?.metres() * row?.corner_over_width)))
         .unwrap_or_default();
     if let (Some(shape), Some(width), Some(height), true) = (shape, width, height, fields.get("corner").is_some()) {
@@ -149,7 +153,8 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
     let base = read_base(&mut fields);
     let blank = read_blank(&mut fields);
     let artwork = fields.label("artwork");
-    let cut_length = fields.length("cut_length", "10 mm", "1 km").or_else(|| cut_of_code(row?, width?));
+    let cut_length =
+        fields.length("cut_length", Bounds::new(10_000_000, 1_000_000_000_000, "from 10 mm to 1 km")).or_else(|| cut_of_code(row?, width?));
     let characters = fields.whole("characters", 0, 1_000, "say how many characters one face shows").or(row.and_then(|row| row.characters));
     let shared = read_shared(&mut fields);
     let colours = fields.get("colours").map(|value| (fields.path("colours"), value));
@@ -198,6 +203,8 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
         sheeting,
         base,
         blank,
+        legend: row.map_or(Legend::One, |row| row.legend),
+        proportion: row.map(|row| row.height_over_width),
         shared,
         cut_length,
         characters,
@@ -208,11 +215,10 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
 
 /// Width and height: `size = "30 in"`, `size = "24 x 30 in"`, or each by itself.
 fn read_size(fields: &mut Fields<'_, '_>, shape: Option<Shape>, row: Option<&SignRow>) -> (Option<Span>, Option<Span>, String) {
-    const LEAST: &str = "50 mm";
-    const MOST: &str = "12 m";
+    const SIZE: Bounds = Bounds::new(50_000_000, 12_000_000_000, "from 50 mm to 12 m");
     let Some(size) = fields.text("size") else {
-        let width = fields.length("width", LEAST, MOST);
-        let height = fields.length("height", LEAST, MOST).or(width.filter(|_| shape.is_some_and(Shape::is_as_high_as_wide)));
+        let width = fields.length("width", SIZE);
+        let height = fields.length("height", SIZE).or(width.filter(|_| shape.is_some_and(Shape::is_as_high_as_wide)));
         if width.is_none() && fields.get("width").is_none() {
             fields.refuse("size", "nothing", "a size such as `30 in`", "give size, or width and height");
         } else if height.is_none() && fields.get("height").is_none() {
@@ -230,9 +236,9 @@ fn read_size(fields: &mut Fields<'_, '_>, shape: Option<Shape>, row: Option<&Sig
     if let [width, height] = parts[..] {
         let unit: String = height.chars().skip_while(|c| c.is_ascii_digit() || matches!(c, '.' | ' ')).collect();
         let width = if width.ends_with(|c: char| c.is_ascii_digit()) { format!("{width} {unit}") } else { width.to_owned() };
-        return (fields.length_of("size", &width, LEAST, MOST), fields.length_of("size", height, LEAST, MOST), size);
+        return (fields.length_of("size", &width, &size, SIZE), fields.length_of("size", height, &size, SIZE), size.clone());
     }
-    let width = fields.length_of("size", &size, LEAST, MOST);
+    let width = fields.length_of("size", &size, &size, SIZE);
     let ratio = row.map(|row| row.height_over_width).or(shape.filter(|shape| shape.is_as_high_as_wide()).map(|_| 1.0));
     if ratio.is_none() && width.is_some() && shape.is_some() {
         fields.refuse("size", &quoted(&size), "width and height", "write `24 x 30 in`");
@@ -258,7 +264,7 @@ fn read_shared(fields: &mut Fields<'_, '_>) -> Vec<Colour> {
                 let text = one.as_str().unwrap_or_default();
                 fields.refuse(
                     "shared_colours",
-                    &quoted(text),
+                    &shown(one),
                     "colours of sign faces",
                     &offer(text, &names, &format!("use {}", list(&names))),
                 );

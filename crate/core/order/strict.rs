@@ -3,6 +3,7 @@
 use std::fmt;
 
 use serde::de::{Deserialize, Deserializer, Error, MapAccess, SeqAccess, Visitor};
+use serde_json::map::Entry;
 use serde_json::{Map, Number, Value};
 
 /// A tree of values without keys written twice.
@@ -68,11 +69,13 @@ impl<'de> Visitor<'de> for Tree {
     fn visit_map<A: MapAccess<'de>>(self, mut table: A) -> Result<Value, A::Error> {
         let mut map = Map::new();
         while let Some(key) = table.next_key::<String>()? {
-            if map.contains_key(&key) {
-                return Err(A::Error::custom(format!("{TWICE}{key}")));
+            match map.entry(key) {
+                Entry::Occupied(known) => return Err(A::Error::custom(format!("{TWICE}{}", known.key()))),
+                Entry::Vacant(place) => {
+                    let Strict(value) = table.next_value()?;
+                    place.insert(value);
+                }
             }
-            let Strict(value) = table.next_value()?;
-            map.insert(key, value);
         }
         Ok(Value::Object(map))
     }

@@ -31,6 +31,11 @@ const LARGEST: f64 = 1e15;
 /// assert_eq!(read_number("1e999"), Err(NumberFault::TooLarge));
 /// ```
 pub fn read_number(text: &str) -> Result<f64, NumberFault> {
+    let plain = text.trim();
+    if !plain.is_empty() && plain.len() <= 15 && plain.bytes().all(|byte| byte.is_ascii_digit()) {
+        // A short whole number is the usual case.
+        return Ok(plain.bytes().fold(0.0, |number, digit| number * 10.0 + f64::from(digit - b'0')));
+    }
     let digits: String = text.trim().chars().filter(|c| !matches!(c, '\u{202f}' | '\u{2009}' | '\u{a0}')).collect();
     let digits = digits.replace('\u{2212}', "-");
     if digits.is_empty() {

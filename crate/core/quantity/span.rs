@@ -86,7 +86,9 @@ impl Span {
 
 /// A plain decimal times a whole number, without a float in between; the nearest nanometre.
 fn exact(number: &str, nanometres: i64) -> Option<Span> {
-    let (whole, part) = number.split_once('.').unwrap_or((number, ""));
+    let Some((whole, part)) = number.split_once('.') else {
+        return number.parse::<i64>().ok()?.checked_mul(nanometres).map(Span);
+    };
     let digits: i128 = format!("{whole}{part}").parse().ok()?;
     let scale = 10_i128.checked_pow(u32::try_from(part.len()).ok()?)?;
     let product = digits.checked_mul(i128::from(nanometres))?;

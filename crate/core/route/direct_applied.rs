@@ -14,7 +14,10 @@ fn ground(line: &Line) -> Result<Colour, Reason> {
     let grounds: Vec<Colour> = line.colours.keys().copied().filter(|colour| *colour != Colour::White).collect();
     match grounds[..] {
         [ground]
-            if dark(&ground) && line.colours.contains_key(&Colour::White) && matches!(line.base, Base::Any | Base::Of(Colour::White)) =>
+            if dark(&ground)
+                && line.colours.get(&Colour::White) < line.colours.get(&ground)
+                && line.colours.contains_key(&Colour::White)
+                && matches!(line.base, Base::Any | Base::Of(Colour::White)) =>
         {
             Ok(ground)
         }

@@ -72,18 +72,28 @@ impl Piece {
 /// assert!((laid.length.base() - 4.0 * 0.2032).abs() < 1e-12);
 /// ```
 pub fn lay(piece: Piece, count: u64, rolls: &[Span], roll_length: Span, start_waste: Span) -> Option<Laid> {
+    best_of(piece, count, rolls.iter().copied(), roll_length, start_waste)
+}
+
+fn best_of(piece: Piece, count: u64, rolls: impl Iterator<Item = Span>, roll_length: Span, start_waste: Span) -> Option<Laid> {
     let turned = Piece { width: piece.height, height: piece.width, ..piece };
-    let ways = if piece.turns { vec![piece, turned] } else { vec![piece] };
+    let ways = if piece.turns { 2 } else { 1 };
     let mut best: Option<Laid> = None;
-    for way in ways {
-        for roll in rolls {
-            let Some(laid) = lay_on(way, count, *roll, roll_length, start_waste) else { continue };
-            if best.is_none_or(|best| laid.area < best.area) {
+    // One more piece is laid where it takes least, whatever roll the run itself lies on: else a
+    // second sign could lower what make-ready takes.
+    let mut per_piece: Option<BoughtArea> = None;
+    for roll in rolls {
+        for way in &[piece, turned][..ways] {
+            let Some(laid) = lay_on(*way, count, roll, roll_length, start_waste) else { continue };
+            if per_piece.is_none_or(|least| laid.per_piece < least) {
+                per_piece = Some(laid.per_piece);
+            }
+            if best.is_none_or(|best| (laid.area, laid.length) < (best.area, best.length)) {
                 best = Some(laid);
             }
         }
     }
-    best
+    best.zip(per_piece).map(|(best, per_piece)| Laid { per_piece, ..best })
 }
 
 fn lay_on(piece: Piece, count: u64, roll: Span, roll_length: Span, start_waste: Span) -> Option<Laid> {
@@ -108,11 +118,9 @@ fn lay_on(piece: Piece, count: u64, roll: Span, roll_length: Span, start_waste: 
 pub fn lay_faces(work: &Work<'_>, faces: u64) -> Option<Laid> {
     let layout = work.layout;
     let pieces = u64::from(work.pieces());
-    let mut rolls = layout.rolls.clone();
-    if work.job.line.blank == Blank::Panels && !work.through_printer {
-        rolls.insert(0, layout.strip);
-    }
-    let laid = lay(Piece::of(work), faces * pieces, &rolls, layout.roll_length, layout.start_waste)?;
+    let strips = work.job.line.blank == Blank::Panels && !work.through_printer;
+    let rolls = strips.then_some(layout.strip).into_iter().chain(layout.rolls.iter().copied());
+    let laid = best_of(Piece::of(work), faces * pieces, rolls, layout.roll_length, layout.start_waste)?;
     Some(Laid { per_piece: laid.per_piece * of::<crate::quantity::Share>(pieces as f64), ..laid })
 }
 
