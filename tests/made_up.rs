@@ -1,4 +1,4 @@
-//! Orders made up by chance: every one is valid; some hold lines that not every route can make.
+//! Orders made up by chance: every one is valid; many hold lines that not every route can make.
 
 use proptest::prelude::*;
 use proptest::sample::{select, subsequence};
@@ -32,8 +32,10 @@ pub struct MadeUpLine {
     pub batch: Option<u32>,
     /// Whether it is made for stock.
     pub stock: Option<bool>,
-    /// Thousandths of an inch of aluminium, or none.
-    pub blank: Option<u32>,
+    /// What it is put on, and how many thousandths of an inch thick that is; 0: no blank.
+    pub blank: (&'static str, u32),
+    /// Eighths of an inch cut round legend and border of a face.
+    pub cut: Option<u32>,
     /// The rest, which has no length in it.
     pub rest: String,
 }
@@ -73,7 +75,13 @@ impl MadeUpLine {
         if let Some(corner) = self.corner {
             text += &format!(r#","corner":"{}""#, units.write(corner, 8));
         }
-        let blank = self.blank.map_or("none".to_owned(), |thickness| format!("aluminium {}", units.write(thickness, 1_000)));
+        if let Some(cut) = self.cut {
+            text += &format!(r#","cut_length":"{}""#, units.write(cut, 8));
+        }
+        let blank = match self.blank {
+            (_, 0) => "none".to_owned(),
+            (stuff, thickness) => format!("{stuff} {}", units.write(thickness, 1_000)),
+        };
         text += &format!(r#","quantity":{},"designs":{},"blank":"{blank}""#, self.quantity, self.designs);
         if let Some(batch) = self.batch {
             text += &format!(r#","batch":{batch}"#);
@@ -146,20 +154,29 @@ pub fn line() -> impl Strategy<Value = MadeUpLine> {
         perhaps(&["", "", r#","screens":"new""#, r#","screens":"kept""#]),
         perhaps(&["", "", "", r#","base":"white""#, r#","base":"any""#]),
         perhaps(&["", "", r#","artwork":"one""#]),
+        perhaps(&["", "", r#","shared_colours":["black","green"]"#, r#","shared_colours":["red"]"#]),
+        perhaps(&["", "", r#","characters":0"#, r#","characters":9"#]),
+        perhaps(&["", "", "", r#","not":{"digital-printing":"agency specification"}"#, r#","not":{"overlay-film":"no plotter"}"#]),
     );
     let quantity = prop_oneof![1_u32..=12, 13_u32..=400];
     let counts = (quantity, 0.0_f64..1.0, proptest::option::of(1_u32..=500), proptest::option::of(any::<bool>()));
-    let lengths = (24_u32..=128, 24_u32..=160, proptest::option::of(0_u32..=12), proptest::option::of(select(vec![63_u32, 80, 100, 125])));
-    (face(), lengths, counts, rest).prop_map(|(face, (width, height, corner, blank), (quantity, designs, batch, stock), rest)| MadeUpLine {
-        size: (width, face.two_sizes.then_some(height)),
-        corner: corner.filter(|_| face.rounded),
-        face: face.text,
-        quantity,
-        designs: 1 + (f64::from(quantity - 1) * designs * designs) as u32,
-        batch,
-        stock,
-        blank,
-        rest: format!("{}{}{}{}{}", rest.0, rest.1, rest.2, rest.3, rest.4),
+    // Every tenth face or so is too large for one route or another.
+    let side = || prop_oneof![6 => 24_u32..=128, 1 => 129_u32..=260];
+    let blank = select(vec![("none", 0), ("aluminium", 63_u32), ("aluminium", 80), ("aluminium", 125), ("panels", 125)]);
+    let lengths = (side(), side(), proptest::option::of(0_u32..=12), blank, proptest::option::of(40_u32..=9_000));
+    (face(), lengths, counts, rest).prop_map(|(face, (width, height, corner, blank, cut), (quantity, designs, batch, stock), rest)| {
+        MadeUpLine {
+            size: (width, face.two_sizes.then_some(height)),
+            corner: corner.filter(|_| face.rounded),
+            face: face.text,
+            quantity,
+            designs: 1 + (f64::from(quantity - 1) * designs * designs) as u32,
+            batch,
+            stock,
+            blank,
+            cut,
+            rest: format!("{}{}{}{}{}{}{}{}", rest.0, rest.1, rest.2, rest.3, rest.4, rest.5, rest.6, rest.7),
+        }
     })
 }
 
@@ -173,23 +190,59 @@ fn with() -> impl Strategy<Value = String> {
     })
 }
 
-/// An alternative, without its id.
+/// Every way to make a face: route, ink, drying, overlay.
+const WAYS: &[&str] = &[
+    r#""route":"screen-printing","ink":"solvent""#,
+    r#""route":"screen-printing","ink":"solvent","drying":"rack""#,
+    r#""route":"screen-printing","ink":"uv""#,
+    r#""route":"screen-printing","ink":"uv","drying":"uv-led""#,
+    r#""route":"screen-printing","ink":"water","drying":"oven""#,
+    r#""route":"screen-printing","ink":"water","drying":"rack""#,
+    r#""route":"overlay-film""#,
+    r#""route":"direct-applied""#,
+    r#""route":"digital-printing","ink":"solvent""#,
+    r#""route":"digital-printing","ink":"uv","overlay":true"#,
+    r#""route":"digital-printing","ink":"resin""#,
+    r#""route":"digital-printing","ink":"solvent","overlay":false"#,
+];
+
+/// An alternative, without its id and its `otherwise`.
 fn alternative() -> impl Strategy<Value = String> {
-    let route = select(vec!["screen-printing", "digital-printing"]);
     let overrides = proptest::collection::vec(with(), 0..=2);
-    (route, select(vec!["solvent", "uv"]), any::<bool>(), proptest::option::of(1_u32..=30), overrides).prop_map(
-        |(route, ink, overlay, life, mut with)| {
-            // Two values for one row would be one key twice.
-            with.sort();
-            with.dedup_by_key(|text| text.split(':').next().unwrap_or_default().to_owned());
-            let life = life.map_or(String::new(), |years| format!(r#","life":"{years} years""#));
-            format!(r#""route":"{route}","ink":"{ink}","overlay":{overlay}{life},"with":{{{}}}"#, with.join(","))
-        },
-    )
+    let liners = (perhaps(&["", "", r#","sheeting_liner":"pet""#]), perhaps(&["", "", r#","film_liner":"pet""#]));
+    (perhaps(WAYS), liners, proptest::option::of(1_u32..=30), overrides).prop_map(|(way, liners, life, mut with)| {
+        // Two values for one row would be one key twice.
+        with.sort();
+        with.dedup_by_key(|text| text.split(':').next().unwrap_or_default().to_owned());
+        let life = life.map_or(String::new(), |years| format!(r#","life":"{years} years""#));
+        format!(r#"{way}{}{}{life},"with":{{{}}}"#, liners.0, liners.1, with.join(","))
+    })
 }
 
-fn named(alternatives: Vec<String>) -> Vec<String> {
+fn named(alternatives: &[String]) -> Vec<String> {
     alternatives.iter().enumerate().map(|(index, text)| format!(r#"{{"id":"way {}",{text}}}"#, index + 1)).collect()
+}
+
+/// An alternative for every way to make a face, at the values of the tables.
+pub fn every_way() -> Vec<String> {
+    named(&WAYS.iter().map(|way| (*way).to_owned()).collect::<Vec<_>>())
+}
+
+/// Alternatives of which each may hand on to one behind it, so that no chain comes back; turned
+/// round, to one before it.
+fn alternatives() -> impl Strategy<Value = Vec<String>> {
+    let one = (alternative(), proptest::option::of(1_usize..=3));
+    (proptest::collection::vec(one, 1..=4), any::<bool>()).prop_map(|(ways, turned)| {
+        let last = ways.len() - 1;
+        let place = |index: usize| if turned { last - index } else { index };
+        let mut texts = vec![String::new(); ways.len()];
+        for (index, (text, further)) in ways.iter().enumerate() {
+            let otherwise = further.map(|further| index + further).filter(|next| *next <= last);
+            let otherwise = otherwise.map_or(String::new(), |next| format!(r#","otherwise":"way {}""#, place(next) + 1));
+            texts[place(index)] = format!("{text}{otherwise}");
+        }
+        named(&texts)
+    })
 }
 
 /// What stands above the lines.
@@ -209,23 +262,27 @@ fn head() -> impl Strategy<Value = String> {
             km("visit", visit)
         )
     });
-    (site, select(vec!["AR4", "AR5", "AR6"]), any::<bool>(), 1_u32..=30).prop_map(|(site, gwp, oxidised, life)| {
-        format!(r#""site":{{{site}}},"gwp":"{gwp}","voc_oxidised":{oxidised},"life":"{life} years","#)
+    let end = perhaps(&["", "", r#""end_of_life":"reused","#, r#""end_of_life":"landfilled","#]);
+    (site, select(vec!["AR4", "AR5", "AR6"]), any::<bool>(), 1_u32..=30, end).prop_map(|(site, gwp, oxidised, life, end)| {
+        format!(r#""site":{{{site}}},"gwp":"{gwp}","voc_oxidised":{oxidised},"life":"{life} years",{end}"#)
     })
 }
 
-/// An order of one to four lines, with the default alternatives or one to three of its own.
+/// An order of one to four lines, with the default alternatives or one to four of its own.
 pub fn order() -> impl Strategy<Value = MadeUp> {
-    let alternatives = prop_oneof![Just(Vec::new()), proptest::collection::vec(alternative(), 1..=3)];
+    let alternatives = prop_oneof![1 => Just(Vec::new()), 2 => alternatives()];
     (proptest::collection::vec(line(), 1..=4), head(), alternatives).prop_map(|(lines, head, alternatives)| MadeUp {
         lines,
         head,
-        alternatives: named(alternatives),
+        alternatives,
     })
 }
 
 /// An order whose two alternatives are the same but for their ids.
 pub fn order_of_equals() -> impl Strategy<Value = MadeUp> {
-    (order(), alternative())
-        .prop_map(|(order, alternative)| MadeUp { alternatives: named(vec![alternative.clone(), alternative]), ..order })
+    (order(), alternative(), alternative(), any::<bool>()).prop_map(|(order, alternative, third, further)| {
+        let otherwise = if further { r#","otherwise":"way 3""# } else { "" };
+        let equal = format!("{alternative}{otherwise}");
+        MadeUp { alternatives: named(&[equal.clone(), equal, third]), ..order }
+    })
 }

@@ -60,7 +60,7 @@ fn the_order_in_readme_is_taken_and_has_its_alternatives() {
         assert_eq!((ran.code, ran.words.as_str()), (0, ""));
         let json: Value = serde_json::from_str(&ran.result).expect("JSON");
         let stated = order.matches("[[alternative]]").count();
-        assert_eq!(json["alternatives"].as_array().map(Vec::len), Some(if stated == 0 { 4 } else { stated }));
+        assert_eq!(json["alternatives"].as_array().map(Vec::len), Some(if stated == 0 { 6 } else { stated }));
         assert_eq!(json["lines_compared"], json["lines"]);
     }
 }

@@ -4,7 +4,7 @@ use std::sync::LazyLock;
 
 use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::Tables;
-use faceload_core::inventory::{Book, Flow, What};
+use faceload_core::inventory::{Book, Flow, Terms, What};
 use faceload_core::load::{Contribution, Indicator, Model, Per};
 use faceload_core::order::{Boundary, Document, Order, OrderFault};
 
@@ -51,11 +51,17 @@ pub fn one_at(site: &str, line: &str, alternative: &str) -> String {
     format!(r#"{{"schema_version":1,"site":{{{site}}},"line":[{{{line}}}],"alternative":[{{"id":"only",{alternative}}}]}}"#)
 }
 
+/// The value of a formula on a model whose jobs one alternative makes.
+pub fn amount(model: &Model, terms: &Terms) -> f64 {
+    assert_eq!(model.parts.len(), 1, "another alternative makes a part of the order");
+    model.parts[0].value(terms)
+}
+
 /// The amount of every flow with that label and of that sort, in its base unit, for the whole order.
 pub fn flow(model: &Model, label: &str, sort: fn(&What) -> bool) -> f64 {
     let found: Vec<&Flow> = model.flows.iter().filter(|flow| flow.label == label && sort(&flow.what)).collect();
     assert!(!found.is_empty(), "no such flow: {label}; there are {:?}", model.flows.iter().map(|flow| &flow.label).collect::<Vec<_>>());
-    found.iter().map(|flow| flow.what.terms().value(&model.activity, model.values())).sum()
+    found.iter().map(|flow| amount(model, flow.what.terms())).sum()
 }
 
 /// Kilograms bought of a material.
@@ -82,14 +88,14 @@ pub fn input(model: &Model, id: &str) -> f64 {
 /// The one contribution of that label to an indicator.
 pub fn part<'a>(model: &'a Model, indicator: Indicator, label: &str) -> &'a Contribution {
     model
-        .parts(indicator, Per::Order)
+        .contributions_to(indicator, Per::Order)
         .find(|part| part.label == label)
         .unwrap_or_else(|| panic!("nothing of {label} counts in {}", indicator.id()))
 }
 
 /// What one unit of that flow loads, in base units.
 pub fn factor(model: &Model, indicator: Indicator, label: &str) -> f64 {
-    part(model, indicator, label).factor.value(&model.activity, model.values())
+    amount(model, &part(model, indicator, label).factor)
 }
 
 /// The book of an order's first alternative.

@@ -15,6 +15,11 @@
     if (alternative.route !== "digital-printing") delete alternative.overlay;
   }
 
+  /** A new name goes wherever the old one stood. */
+  function rename(order, old, now) {
+    for (const other of order.alternative) if (other.otherwise === old) other.otherwise = now;
+  }
+
   function row(order, one, index) {
     const { field, change } = faceload.order;
     const path = (key) => `alternative[${index + 1}].${key}`;
@@ -25,7 +30,7 @@
     const others = order.alternative.map((other) => other.id).filter((id) => id !== one.id);
     const cell = (label, ...children) => element("td", { "data-name": label }, ...children);
     return element("tr", {},
-      cell("name", field(path("id"), { ...name("name"), ...again }, one.id)),
+      cell("name", field(path("id"), { ...name("name"), on: { change: () => change((order) => rename(order, one.id, order.alternative[index].id)) } }, one.id)),
       cell("route", field(path("route"), { ...name("route"), ...again }, one.route, faceload.catalogue.routes.map((each) => ({ value: each.name, text: each.label })))),
       cell("ink", inks.length > 0 ? field(path("ink"), { ...name("ink"), ...again }, one.ink ?? inks[0], inks) : "none"),
       cell("drying", fit.length > 0 ? field(path("drying"), name("drying"), one.drying ?? fit[0], fit) : "none"),
@@ -44,11 +49,11 @@
   }
 
   function edit(order) {
-    const head = ["name", "route", "ink", "drying", "otherwise", ""].map((text) => element("th", { scope: "col", text }));
+    const head = ["name", "route", "ink", "drying", "otherwise", ""].map((text) => (text ? element("th", { scope: "col", text }) : element("td")));
     fill(part("alternatives-edit"),
       element("p", { class: "quiet", text: "Otherwise: the alternative that makes the lines this one cannot." }),
       element("table", {}, element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...order.alternative.map((one, index) => row(order, one, index)))),
-      element("p", {}, element("button", { type: "button", text: "Add a copy of the last", on: { click: add } })));
+      element("p", {}, element("button", { type: "button", id: "add-alternative", text: "Add a copy of the last", on: { click: add } })));
   }
 
   faceload.alternatives = { edit };

@@ -27,22 +27,24 @@
   function edit(order) {
     const head = ["line", "sign", "size", "quantity", "batch", "designs", "sides", "made", "sheeting", "base", ""];
     fill(part("lines"), element("table", {},
-      element("thead", {}, element("tr", {}, ...head.map((text) => element("th", { scope: "col", text })))),
+      element("thead", {}, element("tr", {}, ...head.map((text) => (text ? element("th", { scope: "col", text }) : element("td"))))),
       element("tbody", {}, ...order.line.map((line, index) => row(order, line, index)))));
   }
 
   /** Line by line: a block for each job, a row for each alternative. */
   function show(view) {
-    const head = ["", ...view.indicators.map((one) => `${one.label}, ${one.unit}`), ""];
+    const head = ["alternative", ...view.indicators.map((one) => `${one.label}, ${one.unit}`)];
     const block = (job) => [
       element("tr", {}, element("th", { scope: "rowgroup", colspan: head.length, text: `${job.label}: ${job.what}${job.lines > 1 ? `, ${job.lines} lines` : ""}` })),
-      ...job.alternatives.map((one) => element("tr", {},
-        element("td", { text: one.id }),
-        ...view.indicators.map((_, index) => element("td", { class: "number", text: one.texts?.[index] ?? "" })),
-        element("td", { class: "quiet", text: one.why_not ? `no: ${one.why_not}` : "" }))),
+      ...job.alternatives.flatMap((one) => [
+        ...(one.texts ? [element("tr", {}, element("td", { class: "name", text: one.id }),
+          ...view.indicators.map((_, index) => element("td", { class: "number", text: one.texts[index] ?? "" })))] : []),
+        ...(one.why_not ? [element("tr", { class: "why-not" }, element("td", { class: "quiet", colspan: head.length },
+          element("span", { text: `${one.id}, no: ${one.why_not}` })))] : []),
+      ]),
     ];
     fill(part("by-line"),
-      element("thead", {}, element("tr", {}, ...head.map((text, index) => element("th", { scope: "col", class: index > 0 && index < head.length - 1 ? "number" : undefined, text })))),
+      element("thead", {}, element("tr", {}, ...head.map((text, index) => element("th", { scope: "col", class: index > 0 ? "number" : undefined, text })))),
       ...view.jobs.map((job) => element("tbody", {}, ...block(job))));
     part("by-line-count").textContent = `${view.jobs.length === 1 ? "One job" : `${view.jobs.length} jobs`}: which alternative can make each, why not, and its loads ${view.per_words}`;
   }

@@ -38,10 +38,12 @@
 
   function choices(view) {
     const select = part("f-pair");
-    const chosen = keepPair ? select.value : "";
+    const chosen = keepPair ? select.selectedOptions[0]?.text : undefined;
     keepPair = true;
     fill(select, ...view.pairs.map((pair) => element("option", { value: `${pair.a} ${pair.b}`, text: pair.words })));
-    if (chosen && [...select.options].some((option) => option.value === chosen)) select.value = chosen;
+    // By its words: after a removal the same places are other alternatives.
+    const same = [...select.options].find((option) => option.text === chosen);
+    if (same) select.value = same.value;
     if (part("f-indicator").childElementCount === 0) {
       fill(part("f-indicator"), ...view.indicators.map((one) => element("option", { value: one.id, text: one.label })));
       part("f-indicator").value = "co2e";
@@ -50,9 +52,12 @@
 
   /** Everything anew. */
   function show() {
-    const view = ask([]);
+    let view = ask([]);
     if (!view) return;
     choices(view);
+    // What is chosen is what is shown.
+    const chosen = part("f-pair").value;
+    if (chosen && chosen !== view.moves.pair.join(" ")) view = ask([]) ?? view;
     faceload.answer(view);
     faceload.loads.show(view);
     faceload.moves.show(view);

@@ -4,6 +4,8 @@
   const { faceload } = window;
   const { element, part, fill } = faceload;
   const STEPS = 200;
+  /** The height of a slider without a bar, in css pixels. */
+  const STILL = 48;
   /** What was moved by hand: input id to its value. */
   const moved = new Map();
   /** The rows on the screen stay in place while a slider moves. */
@@ -36,7 +38,7 @@
       box.classList.toggle("moved", moved.has(row.id));
       faceload.slid();
     });
-    const box = element("div", { class: moved.has(row.id) ? "slider moved" : "slider", "data-start": start },
+    const box = element("div", { class: moved.has(row.id) ? "slider moved" : "slider", "data-start": start, "data-row": row.id },
       element("label", { for: id, text: row.item }), input, element("span", { class: "value" }, output, element("span", { class: row.grade === "D" ? "grade weak" : "grade", text: `grade ${row.grade}` })));
     return box;
   }
@@ -51,16 +53,22 @@
     canvas.style.height = `${height}px`;
     const list = part("sliders");
     const places = wide ? faceload.engine.swingsRows(width) : [];
-    list.style.height = wide ? `${height}px` : "";
-    [...list.children].forEach((box, index) => {
-      box.style.top = wide ? `${places[index].y}px` : "";
-      box.style.height = wide ? `${places[index].height}px` : "";
+    // An input that no longer moves the difference has no bar; its slider stays, below the others.
+    const drawn = view.moves.rows.map((row) => row.id);
+    let below = height;
+    [...list.children].forEach((box) => {
+      const place = places[drawn.indexOf(box.dataset.row)];
+      box.classList.toggle("still", !place);
+      box.style.top = wide ? `${place?.y ?? below}px` : "";
+      box.style.height = wide ? `${place?.height ?? STILL}px` : "";
+      if (!place) below += STILL;
     });
+    list.style.height = wide ? `${below}px` : "";
     canvas.setAttribute("aria-label", `Swings of the difference in ${view.moves.indicator}: ${view.moves.rows.map((row) => `${row.item} ${row.at_low} to ${row.at_high}`).join("; ")}`);
   }
 
   function table(view) {
-    const head = ["input", "at its 5 % point", "at its 95 % point", "difference there", "", "grade"];
+    const head = ["input", "at its 5 % point", "at its 95 % point", "difference there", "ranking", "grade"];
     const body = view.moves.rows.map((row) => element("tr", {},
       element("th", { scope: "row", text: row.item }),
       element("td", { text: words(row, Number(row.low.toPrecision(3))) }), element("td", { text: words(row, Number(row.high.toPrecision(3))) }),

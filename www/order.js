@@ -80,7 +80,15 @@
     start() { part("f-life").addEventListener("change", faceload.changed); },
     show, typed, mark, field,
     keep(order) { good = order; },
-    /** Changes the order itself (rows added, removed, of another kind) and shows it anew. */
-    change(edit) { const order = typed(); edit(order); show(order); faceload.changed(); },
+    /** Changes the order itself (rows added, removed, of another kind) and shows it anew; the focus stays by its field. */
+    change(edit) {
+      const { id, parentElement } = document.activeElement ?? {};
+      const home = parentElement?.closest("details")?.querySelector("summary");
+      const order = typed();
+      edit(order);
+      show(order);
+      faceload.changed();
+      ((id && part(id)) || home)?.focus();
+    },
   };
 })();

@@ -56,7 +56,7 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
         out.push_str(&format!("  {:<11} {}\n", model.alternative.id, words::alternative(&model.alternative)));
     }
     for base in words::bases(comparison) {
-        out.push_str(&format!("  {base}\n"));
+        out.push_str(&wrapped(&base, 2));
     }
     if between.is_none() && !pairs.is_empty() {
         out.push_str(&format!("\n{}\n", heading("Pair by pair")));

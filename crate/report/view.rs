@@ -1,6 +1,6 @@
 //! Everything the page shows of a comparison, as one JSON text.
 
-use faceload_core::analysis::{Swing, swings};
+use faceload_core::analysis::{Swing, swings, swings_of};
 use faceload_core::comparison::{Comparison, effort};
 use faceload_core::factors::{Spread, Tables};
 use faceload_core::inventory::{Stage, What};
@@ -210,12 +210,13 @@ fn pair(comparison: &Comparison, a: usize, b: usize) -> PairOf {
 
 /// The swings that are asked for.
 pub fn asked_swings(comparison: &Comparison, asked: &Asked) -> Vec<Swing> {
-    let all = swings(comparison, asked.pair.0, asked.pair.1, asked.indicator);
+    let (a, b) = asked.pair;
     if asked.rows.is_empty() {
-        return all;
+        return swings(comparison, a, b, asked.indicator);
     }
-    let book = &comparison.models[asked.pair.0].book;
-    asked.rows.iter().filter_map(|id| all.iter().find(|swing| book.input(swing.input).id == *id).cloned()).collect()
+    let some = swings_of(comparison, a, b, asked.indicator, |id| asked.rows.iter().any(|row| row == id));
+    let book = &comparison.models[a].book;
+    asked.rows.iter().filter_map(|id| some.iter().find(|swing| book.input(swing.input).id == *id).cloned()).collect()
 }
 
 fn moves(comparison: &Comparison, asked: &Asked, all: &[Swing]) -> MovesOf {

@@ -120,7 +120,8 @@ pub fn extent(comparison: &Comparison) -> String {
     let m2 = comparison.m2_of(&(0..comparison.jobs.len()).collect::<Vec<_>>());
     let made =
         if comparison.jobs.len() == lines { String::new() } else { format!(", made as {}", count(comparison.jobs.len() as u64, "job")) };
-    format!("{} m2 of face on {}{made}", number(m2), count(lines as u64, "line"))
+    let signs = comparison.jobs.iter().fold(0, |sum, job| sum + u64::from(job.line.quantity));
+    format!("{}, {} m2 of face on {}{made}", count(signs, "sign"), number(m2), count(lines as u64, "line"))
 }
 
 /// On how much of the order some jobs are, where that is not all of it.

@@ -73,7 +73,7 @@ fn the_json_holds_the_loads_of_the_core_to_the_last_bit() {
                 assert_eq!((json["per"].as_str(), json["boundary"].as_str()), (Some(per_name), Some(boundary_name)));
                 assert_eq!(
                     (json["lines"].as_u64(), json["lines_compared"].as_u64()),
-                    (Some(order.lines.len() as u64), Some(order.lines.len() as u64))
+                    (Some(order.lines.len() as u64), Some(comparison.lines_of(&comparison.common) as u64))
                 );
                 let alternatives = json["alternatives"].as_array().expect("alternatives");
                 assert_eq!(alternatives.len(), comparison.models.len());

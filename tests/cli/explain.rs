@@ -7,7 +7,7 @@ use serde_json::Value;
 use crate::program::{faceload, faceload_with};
 use crate::shop;
 
-const ALTERNATIVES: [&str; 4] = ["screen", "screen-uv", "digital", "digital-uv"];
+const ALTERNATIVES: [&str; 6] = ["screen", "screen-uv", "film", "direct", "digital", "digital-uv"];
 
 #[test]
 fn every_input_has_a_source_a_place_and_a_grade() {
@@ -33,7 +33,7 @@ fn every_input_has_a_source_a_place_and_a_grade() {
             for place in model.inputs(indicator, Per::M2) {
                 let (id, value) = (&model.book.input(place).id, model.values()[place.index()]);
                 assert!(
-                    named.contains(&id.as_str()) || model.change(indicator, Per::M2, place, value * 1.5) == 0.0,
+                    named.contains(&id.as_str()) || model.change(indicator, Per::M2, place, value * 1.5, |_| true) == 0.0,
                     "{id} moves {indicator:?} and is not named"
                 );
             }

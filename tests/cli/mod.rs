@@ -2,4 +2,7 @@
 
 mod compare;
 mod explain;
+mod lines;
+mod own_tables;
+mod several;
 mod usage;

@@ -10,7 +10,8 @@ fn line() -> Value {
     json!({
         "label": "depot", "shape": "rectangle", "width": "24 in", "height": "30 in", "corner": "1 in", "quantity": 6, "designs": 2,
         "colours": {"blue": "60 %", "red": "5 %"}, "rim": "blue", "sides": 1, "batch": 4, "stock": false, "screens": "new",
-        "sheeting": "prismatic", "base": "any", "blank": "aluminium 0.080 in", "artwork": "arrow"
+        "sheeting": "prismatic", "base": "any", "blank": "aluminium 0.080 in", "artwork": "arrow",
+        "shared_colours": ["red"], "cut_length": "9 m", "characters": 4
     })
 }
 
@@ -41,6 +42,16 @@ fn designs_add_where_no_artwork_says_that_they_are_the_same() {
 }
 
 #[test]
+fn lines_of_a_code_are_one_design_but_for_codes_whose_signs_each_show_their_own() {
+    for (code, designs) in [("R1-1", 1), ("R2-1", 1), ("D3-1", 2), ("M1-1", 2)] {
+        let line = json!({"code": code, "size": "30 in", "quantity": 5});
+        let order = shop::order(&json!({"schema_version": 1, "line": [line.clone(), line]}).to_string());
+        let jobs = jobs(&order.lines);
+        assert_eq!((jobs.len(), jobs[0].line.quantity, jobs[0].line.designs), (1, 10, designs), "{code}");
+    }
+}
+
+#[test]
 fn lines_that_differ_in_one_fact_are_two_jobs() {
     for (key, value) in [
         ("shape", json!("square")),
@@ -56,7 +67,12 @@ fn lines_that_differ_in_one_fact_are_two_jobs() {
         ("sheeting", json!("beaded")),
         ("base", json!("white")),
         ("blank", json!("aluminium 0.100 in")),
+        ("blank", json!("panels 0.125 in")),
+        ("blank", json!("none")),
         ("artwork", json!("bend")),
+        ("shared_colours", json!(["blue"])),
+        ("cut_length", json!("8 m")),
+        ("characters", json!(5)),
         ("not", json!({"digital-printing": "agency specification"})),
     ] {
         let mut other = line();

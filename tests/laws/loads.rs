@@ -6,7 +6,7 @@ use faceload_core::order::Boundary;
 use faceload_core::quantity::Kind;
 use proptest::prelude::*;
 
-use super::{balance, cases, compared, compared_as, loads, stage};
+use super::{balance, cases, compared, compared_as, flows, loads, stage};
 use crate::{made_up, shop};
 
 proptest! {
@@ -16,17 +16,19 @@ proptest! {
     fn loads_are_finite_and_not_negative(order in made_up::order()) {
         let Some(comparison) = compared(&order.inches()) else { return Ok(()) };
         for model in &comparison.models {
-            for value in model.values() {
-                prop_assert!(value.is_finite() && *value >= 0.0);
-            }
-            for part in &model.contributions {
-                for (_, per) in Per::ALL {
-                    let value = model.value_of(part, per);
-                    prop_assert!(value.is_finite() && value >= 0.0, "{} {:?}: {value}", part.label, part.indicator);
+            for part in &model.parts {
+                for value in part.plan.values() {
+                    prop_assert!(value.is_finite() && *value >= 0.0);
+                }
+                for one in &part.plan.contributions {
+                    for (_, per) in Per::ALL {
+                        let value = model.value_of(part, one, per);
+                        prop_assert!(value.is_finite() && value >= 0.0, "{} {:?}: {value}", one.label, one.indicator);
+                    }
                 }
             }
-            for flow in &model.flows {
-                let value = flow.what.terms().value(&model.activity, model.values());
+            for (part, flow) in flows(model) {
+                let value = part.value(flow.what.terms());
                 prop_assert!(value.is_finite() && value >= -1e-12, "{}: {value}", flow.label);
             }
             for indicator in Indicator::ALL {
@@ -56,10 +58,10 @@ proptest! {
                 prop_assert!((sum - total).abs() <= 1e-9 * total);
                 let per_m2 = model.load(indicator, Per::M2).value;
                 prop_assert!((per_m2 * model.m2.base() - total).abs() <= 1e-9 * total);
-                let per_year = model.load(indicator, Per::M2Year).value * model.m2.base() * model.life;
-                let visits = model.parts(indicator, Per::M2Year).filter(|part| part.stage == Stage::Service);
-                let visits = visits.fold(0.0, |sum, part| sum + model.value_of(part, Per::Order));
-                prop_assert!((per_year - total - visits).abs() <= 1e-9 * per_year, "{indicator:?}: {per_year} per life, {total} made, {visits} visits");
+                let per_year = model.load(indicator, Per::M2Year).value * model.m2.base();
+                let year = |per| model.contributions_of(indicator, per).fold(0.0, |sum, (part, one)| sum + model.value_of(part, one, Per::Order) / part.plan.life);
+                prop_assert!((per_year - year(Per::M2Year)).abs() <= 1e-9 * per_year, "{indicator:?}: {per_year} a year");
+                prop_assert!(year(Per::M2Year) >= year(Per::Order), "visits lower {indicator:?}");
             }
         }
     }
@@ -79,7 +81,9 @@ proptest! {
     fn mass_closes(order in made_up::order()) {
         let Some(comparison) = compared(&order.inches()) else { return Ok(()) };
         for model in &comparison.models {
-            prop_assert_eq!(gaps(&model.flows, &model.activity, model.values()), vec![]);
+            for part in &model.parts {
+                prop_assert_eq!(gaps(&part.plan.flows, &part.activity, part.plan.values()), vec![]);
+            }
             for (material, (bought, found)) in balance(model) {
                 prop_assert!((bought - found).abs() <= 1e-9 * bought, "{}: {} bought, {} found again", material, bought, found);
             }
@@ -92,13 +96,15 @@ fn a_flow_taken_away_leaves_a_gap() {
     let comparison = shop::compared(r#"{"schema_version":1,"line":[{"code":"R1-1","size":"30 in","quantity":100}]}"#);
     for model in &comparison.models {
         for (index, flow) in model.flows.iter().enumerate() {
-            let found_again =
-                !matches!(flow.what, What::Discarded(..) | What::Electricity(_) | What::Heat(_) | What::Freight(_) | What::Travel(_));
-            let value = flow.what.terms().value(&model.activity, model.values());
+            let found_again = !matches!(
+                flow.what,
+                What::Discarded(..) | What::Attended(_) | What::Electricity(_) | What::Heat(_) | What::Freight(_) | What::Travel(_)
+            );
+            let (part, value) = (&model.parts[0], shop::amount(model, flow.what.terms()));
             if found_again && value > 0.0 {
                 let mut flows = model.flows.clone();
                 flows.remove(index);
-                assert!(!gaps(&flows, &model.activity, model.values()).is_empty(), "{} without {}", model.alternative.id, flow.label);
+                assert!(!gaps(&flows, &part.activity, part.plan.values()).is_empty(), "{} without {}", model.alternative.id, flow.label);
             }
         }
     }

@@ -6,14 +6,15 @@
 mod inputs;
 mod jobs;
 mod loads;
+mod pairs;
 mod quantity;
 mod sameness;
 
 use std::collections::BTreeMap;
 
 use faceload_core::comparison::{Comparison, compare};
-use faceload_core::inventory::{Stage, What};
-use faceload_core::load::{Indicator, Model, Per};
+use faceload_core::inventory::{Flow, Stage, What};
+use faceload_core::load::{Indicator, Model, Part, Per};
 use faceload_core::order::Boundary;
 use proptest::prelude::ProptestConfig;
 use proptest::test_runner::RngSeed;
@@ -26,12 +27,12 @@ fn cases() -> ProptestConfig {
     if given { cases } else { ProptestConfig { rng_seed: RngSeed::Fixed(20_261_125), ..cases } }
 }
 
-/// The comparison of an order, where its lines can be made by every alternative.
+/// The comparison of an order, where any alternative can make any line of it.
 fn compared_as(text: &str, per: Per, boundary: Boundary) -> Option<Comparison> {
-    use faceload_core::comparison::CompareFault::NothingInCommon;
+    use faceload_core::comparison::CompareFault::NothingMade;
     match compare(tables(), &shop::order(text), per, boundary) {
         Ok(comparison) => Some(comparison),
-        Err(NothingInCommon(_)) => None,
+        Err(NothingMade(_)) => None,
         Err(fault) => panic!("{fault:?}\n{text}"),
     }
 }
@@ -53,7 +54,7 @@ fn bits(text: &str) -> Option<(Vec<[u64; 5]>, String)> {
         for boundary in [Boundary::Face, Boundary::FaceWithBlank] {
             let comparison = compared_as(text, per, boundary)?;
             all.extend(loads(&comparison).iter().map(|loads| loads.map(f64::to_bits)));
-            json += &faceload_report::result::json(&comparison);
+            json += &faceload_report::result::json(&comparison, None);
         }
     }
     Some((all, json))
@@ -61,20 +62,27 @@ fn bits(text: &str) -> Option<(Vec<[u64; 5]>, String)> {
 
 /// The load of a stage in an indicator, for the whole order.
 fn stage(model: &Model, stage: Stage, indicator: Indicator) -> f64 {
-    model.parts(indicator, Per::Order).filter(|part| part.stage == stage).fold(0.0, |sum, part| sum + model.value_of(part, Per::Order))
+    let of_stage = model.contributions_of(indicator, Per::Order).filter(|(_, one)| one.stage == stage);
+    of_stage.fold(0.0, |sum, (part, one)| sum + model.value_of(part, one, Per::Order))
+}
+
+/// Every flow with the part of the order that it is of.
+fn flows(model: &Model) -> impl Iterator<Item = (&Part, &Flow)> {
+    model.parts.iter().flat_map(|part| part.plan.flows.iter().map(move |flow| (part, flow)))
 }
 
 /// Kilograms bought of every material, and found again.
 fn balance(model: &Model) -> BTreeMap<&'static str, (f64, f64)> {
     let mut balance: BTreeMap<&str, (f64, f64)> = BTreeMap::new();
-    for flow in &model.flows {
-        let value = flow.what.terms().value(&model.activity, model.values());
+    for (part, flow) in flows(model) {
+        let value = part.value(flow.what.terms());
         match &flow.what {
             What::Bought(material, _) => balance.entry(material.name).or_default().0 += value,
             What::OnFace(material, _)
             | What::SolidWaste(material, _)
             | What::LiquidWaste(material, _)
             | What::Evaporated(material, _)
+            | What::Dried(material, _)
             | What::ToSewer(material, _)
             | What::Recycled(material, _) => balance.entry(material.name).or_default().1 += value,
             What::WaterDrawn(_) => balance.entry("water").or_default().0 += value,

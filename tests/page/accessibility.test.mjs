@@ -39,6 +39,16 @@ for (const width of widths) {
   }
 }
 
+for (const width of [1440, 820, 390]) {
+  test(`axe finds nothing with all of the county's order unfolded, ${width} px`, async () => {
+    const { page } = await openPage(browser, { width });
+    await page.locator('[data-field="demo"]').selectOption("county");
+    await page.evaluate(() => { for (const part of document.querySelectorAll("main details")) part.open = true; });
+    assert.deepEqual(await found(page), []);
+    await page.context().close();
+  });
+}
+
 test("a picture without a name would be found", async () => {
   const { page } = await openPage(browser);
   await page.evaluate(() => document.querySelector("main").append(document.createElement("img")));

@@ -33,7 +33,7 @@ for (const width of widths) {
   }
 }
 
-for (const width of [390, 320]) {
+for (const width of [820, 390, 320]) {
   test(`nothing scrolls sideways at ${width} px`, async () => {
     const { page } = await openPage(browser, { width });
     const wide = await page.evaluate(() => {

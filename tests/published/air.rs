@@ -61,3 +61,25 @@ fn warming_the_least_air_of_a_litre_of_solvent_by_40_k_takes_1_00_kwh() {
 fn a_heater_of_80_percent_burns_a_quarter_more() {
     near("ratio", energy("2800", "0.8", 1e4).0 / energy("2800", "1", 1e4).0, 1.25, 1e-12);
 }
+
+#[test]
+fn the_air_of_the_tables_is_that_of_20_degrees_within_half_a_percent() {
+    // Dry air at 101,325 Pa and 20 C by an equation of state: 1.2046 kg/m3; 1.0057 to 1.0062 kJ/kgK from 0 to 21 C.
+    let row = |id: &str| {
+        let row = &crate::shop::tables().inputs[crate::shop::tables().find(id).expect("a row")];
+        row.value * row.unit.base()
+    };
+    near("kg/m3", row("air.density"), 1.2046, 1.2046 * 0.005);
+    near("kJ/kgK", row("air.heat-capacity") * 1_000.0, 1.00595, 0.00025);
+}
+
+#[test]
+fn the_same_plant_by_the_handbooks_constant_takes_642_2_mmbtu() {
+    // 0.154 x cfm x F d x hours a week; 0.154 was cut off from 0.1543, and 1.08 Btu/(h cfm F) from 1.0802.
+    let m3_an_hour = 10_000.0 * 60.0 * 28.316_846_592e-3;
+    let hours = 365.0 * 24.0 * 60.0 / 168.0;
+    let mmbtu = energy(&(6_950.0_f64 / 1.8).to_string(), "1", m3_an_hour * hours).0 / 1_055.055_852_62;
+    near("mmBtu", mmbtu, 642.2, 642.2 * 0.0022);
+    // Heating oil of 106,000 Btu net a gallon at 3.50: 21,204 a year.
+    near("a year's oil at 3.50", mmbtu * 1e6 / 106_000.0 * 3.50, 21_204.0, 21_204.0 * 0.0022);
+}

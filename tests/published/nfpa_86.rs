@@ -2,7 +2,7 @@
 //! per US gallon of solvent evaporated, 74.8 m3 per litre. It says when a caution is printed, not
 //! what is safe.
 
-use crate::shop::{book, compared, input, near, one, order};
+use crate::shop::{amount, book, compared, input, near, one, order};
 use faceload_core::comparison::Comparison;
 use faceload_core::inventory::{Stage, What};
 use faceload_core::quantity::{AirFlow, Kind, Liquid, Per, Time, of};
@@ -44,7 +44,7 @@ fn an_air_flow_below_the_rule_is_cautioned_and_one_above_is_not() {
     // Solvent of the prints by the litre, over the 1.3 h in which 104 impressions are printed.
     let model = &still.models[0];
     let evaporated = model.flows.iter().filter(|flow| flow.stage == Stage::Drying && matches!(flow.what, What::Evaporated(..)));
-    let kg: f64 = evaporated.map(|flow| flow.what.terms().value(&model.activity, model.values())).sum();
+    let kg: f64 = evaporated.map(|flow| amount(model, flow.what.terms())).sum();
     let litres_an_hour = kg / input(model, "cleaner.density") / 1.3;
     near("air asked for, m3/h", caution.floor, litres_an_hour * 74.8, caution.floor * 1e-3);
     assert!(in_a_room("8000", false).cautions.is_empty());

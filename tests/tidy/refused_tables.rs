@@ -109,6 +109,9 @@ fn a_broken_cell_is_refused_in_its_line_and_column() {
         ("sign-codes.csv", "colours", "ruby 76.2; white 23.8"),
         ("sign-codes.csv", "rim", ""),
         ("sign-codes.csv", "rim", "ruby"),
+        ("sign-codes.csv", "cut_length", "long"),
+        ("sign-codes.csv", "characters", "few"),
+        ("sign-codes.csv", "legend", "many"),
         ("sign-codes.csv", "source", "hearsay"),
         ("sign-codes.csv", "place", ""),
         ("sign-codes.csv", "grade", "F"),
@@ -147,15 +150,42 @@ fn what_does_not_hold_together_is_refused() {
     // An id that stands twice, in two tables.
     refused(&|texts| texts.factors = written(&texts.factors, 2, "id", "air.density"), "id", "air.density");
     // A range that does not hold its value; a lognormal one that reaches 0; a choice that varies.
-    refused(&|texts| texts.practice = written(&texts.practice, 3, "low", "2"), "low", "2");
-    refused(&|texts| texts.practice = written(&texts.practice, 3, "low", "0"), "low", "0");
-    refused(&|texts| texts.practice = written(&texts.practice, 3, "scope", "choice"), "spread", "lognormal");
+    refused(&|texts| texts.practice = written(&texts.practice, 2, "low", "600"), "low", "600");
+    refused(&|texts| texts.practice = written(&texts.practice, 2, "low", "0"), "low", "0");
+    refused(&|texts| texts.practice = written(&texts.practice, 2, "scope", "choice"), "spread", "lognormal");
     // A grade better than its source allows; a source that nobody cites.
-    refused(&|texts| texts.practice = written(&texts.practice, 3, "grade", "A"), "grade", "A");
+    refused(&|texts| texts.practice = written(&texts.practice, 2, "grade", "A"), "grade", "A");
     refused(&|texts| texts.sources.push_str("unread,A book,,,trade,document,,,shelf\n"), "key", "unread");
     // Columns that are missing, and a row of another length.
     refused(&|texts| texts.practice = texts.practice.replacen("id,item", "item,id", 1), "all", "item,id");
     refused(&|texts| texts.factors.push_str("one,two\n"), "all", "a row of another length");
+}
+
+#[test]
+fn a_sign_code_or_a_source_that_stands_twice_is_refused() {
+    // The second row would silently take the place of the first.
+    let twice = |text: &mut String| {
+        let row = text.lines().nth(1).unwrap_or_default().to_owned();
+        text.push_str(&row);
+        text.push('\n');
+    };
+    assert!(faults(|texts| twice(&mut texts.signs)).iter().any(|fault| fault.column == "code"), "a code twice was taken");
+    assert!(faults(|texts| twice(&mut texts.sources)).iter().any(|fault| fault.column == "key"), "a key twice was taken");
+}
+
+#[test]
+fn a_sign_of_no_size_or_of_half_a_character_is_refused() {
+    for (column, cell) in [
+        ("height_over_width", "0"),
+        ("height_over_width", "-1"),
+        ("corner_over_width", "-0.1"),
+        ("cut_length", "-2"),
+        ("characters", "2.5"),
+        ("characters", "-2"),
+    ] {
+        let found = faults(|texts| texts.signs = written(&texts.signs, 2, column, cell));
+        assert!(found.iter().any(|fault| fault.column == column), "`{column}` of {cell} was taken");
+    }
 }
 
 #[test]

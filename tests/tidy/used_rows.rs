@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use faceload_core::comparison::compare;
+use faceload_core::comparison::{compare, effort};
 use faceload_core::load::Per;
 use faceload_core::order::{Boundary, Document, Order, demo};
 use serde_json::{Value, json};
@@ -31,6 +31,7 @@ fn asked(order: &Value) -> BTreeSet<String> {
     for boundary in [Boundary::Face, Boundary::FaceWithBlank] {
         let comparison = compare(tables(), &order, Per::M2Year, boundary).unwrap_or_else(|fault| panic!("{fault:?}"));
         for model in &comparison.models {
+            effort(&comparison, model);
             asked.extend(model.book.used().into_iter().map(|id| model.book.input(id).id.clone()));
         }
     }
@@ -63,7 +64,13 @@ fn every_row_of_the_tables_is_used() {
             vary(&|order| order["site"]["heat"] = json!(fuel));
         }
         vary(&|order| order["site"]["voc_rule"] = json!(true));
-        vary(&|order| order["alternative"] = json!([{"id": "bare", "route": "digital-printing", "overlay": false}]));
+        vary(&|order| {
+            order["alternative"] = json!([
+                {"id": "bare", "route": "digital-printing", "ink": "resin", "overlay": false, "sheeting_liner": "pet"},
+                {"id": "racked", "route": "screen-printing", "ink": "water", "drying": "rack"},
+                {"id": "led", "route": "screen-printing", "ink": "uv", "drying": "uv-led"},
+            ]);
+        });
     }
     let waiting: BTreeSet<&str> = WAITING.iter().map(|(id, _)| *id).collect();
     none(tables().inputs.iter().map(|row| row.id.clone()).filter(|id| !used.contains(id) && !waiting.contains(id.as_str())).collect());

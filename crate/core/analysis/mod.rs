@@ -3,4 +3,4 @@
 
 mod swing;
 
-pub use swing::{Swing, moved, swings};
+pub use swing::{Swing, moved, swings, swings_of};

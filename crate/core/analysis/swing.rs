@@ -47,20 +47,25 @@ pub fn moved(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, 
 
 /// Every input that can move the difference b - a, the widest swing first.
 pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Vec<Swing> {
+    let mut swings = swings_of(comparison, a, b, indicator, |_| true);
+    swings.retain(|swing| swing.width() > 0.0);
+    swings.sort_by(|x, y| y.width().total_cmp(&x.width()).then(x.input.cmp(&y.input)));
+    swings
+}
+
+/// The swings of the inputs that are wanted by id, in the order of the tables.
+pub fn swings_of(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, wanted: impl Fn(&str) -> bool) -> Vec<Swing> {
     let Some((first, second)) = comparison.of_pair(a, b) else { return Vec::new() };
     let inputs: BTreeSet<InputId> = [&first, &second].iter().flat_map(|model| model.inputs_of(indicator, comparison.per)).collect();
     let books: Vec<&Book> = [&first, &second].iter().flat_map(|model| model.parts.iter().map(|part| &part.plan.book)).collect();
-    let mut swings: Vec<Swing> = inputs
+    inputs
         .into_iter()
         .filter_map(|input| {
             // The row as the alternative has it that did not replace it.
-            let row = books.iter().map(|book| book.input(input)).find(|row| row.spread != Spread::Fixed)?;
+            let row = books.iter().map(|book| book.input(input)).find(|row| row.spread != Spread::Fixed && wanted(&row.id))?;
             let ends = row.ends();
             let at = |value| moved(comparison, a, b, indicator, input, value);
             Some(Swing { input, ends, at_low: at(ends.0)?, at_high: at(ends.1)? })
         })
-        .filter(|swing| swing.width() > 0.0)
-        .collect();
-    swings.sort_by(|x, y| y.width().total_cmp(&x.width()).then(x.input.cmp(&y.input)));
-    swings
+        .collect()
 }

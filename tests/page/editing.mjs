@@ -1,0 +1,30 @@
+// What the tests of the editors share: a page with a demo order open, its fields, and what it shows.
+import { openPage, until, wordsOf } from "./browser.mjs";
+
+// The page with a demo order, an editor of it unfolded.
+export async function openDemo(browser, demo, editor, options) {
+  const opened = await openPage(browser, options);
+  const { page } = opened;
+  await page.locator('[data-field="demo"]').selectOption(demo);
+  if (editor) await page.locator(`#${editor} > summary`).click();
+  return opened;
+}
+
+// The field that writes this path of the order.
+export const at = (page, path) => page.locator(`[data-path="${path}"]`);
+
+// Does something and waits until these parts read otherwise.
+export async function changes(page, parts, act) {
+  const old = await wordsOf(page, ...parts);
+  await act();
+  const differs = ([names, words]) => names.map((name) => document.querySelector(name).innerText).join("\n") !== words;
+  await until(page, differs, [parts, old], `${parts} change`);
+}
+
+// The names at the head of the table of loads.
+export const compared = (page) =>
+  page.locator("#numbers thead th.number").evaluateAll((all) => all.map((part) => part.textContent));
+
+// What the page says is not updated, or nothing.
+export const notUpdated = (page) =>
+  page.locator("#not-updated").evaluate((part) => (part.hidden ? "" : part.textContent));
