@@ -3,7 +3,7 @@
 use clap::ValueEnum;
 use faceload_core::load::Indicator;
 use faceload_report::explain::explain;
-use faceload_report::words;
+use faceload_report::{terminal, words};
 
 use crate::{Failure, input};
 
@@ -55,5 +55,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
         let text = serde_json::to_string_pretty(&explained).unwrap_or_default();
         return Ok(format!("{text}\n"));
     }
-    Ok(format!("{}\n({})\n", explained.text(), words::HOW_SURE))
+    Ok(format!("{}\n({})\n{}", explained.text(), words::HOW_SURE, terminal::standing()))
 }

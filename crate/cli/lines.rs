@@ -1,6 +1,6 @@
 //! `faceload lines`: job by job, which alternative can make it, why not, and its loads.
 
-use faceload_report::job_lines;
+use faceload_report::{job_lines, terminal};
 
 use crate::{Failure, input};
 
@@ -23,5 +23,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
         let text = serde_json::to_string_pretty(&jobs).unwrap_or_default();
         return Ok(format!("{text}\n"));
     }
-    Ok(job_lines::text(&comparison, &jobs))
+    Ok(format!("{}\n{}", job_lines::text(&comparison, &jobs), terminal::standing()))
 }

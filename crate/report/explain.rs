@@ -309,7 +309,7 @@ pub fn input(tables: &Tables, input: &Input) -> InputOf {
         place: input.place.clone(),
         year,
         note: input.note.clone(),
-        own: input.origin == Origin::Override,
+        own: input.origin == Origin::Override || tables.own.contains(&input.id),
     }
 }
 

@@ -6,7 +6,7 @@ use faceload_core::quantity::Kind;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
-use crate::words::HOW_SURE;
+use crate::words::{CAUTION, HOW_SURE, NOT_COVERED, STANDING};
 
 /// The version of the result's form.
 pub const SCHEMA_VERSION: u32 = 1;
@@ -21,6 +21,9 @@ struct Exchange<'a> {
     lines_compared: usize,
     lines_per_alternative: Vec<usize>,
     how_sure: &'static str,
+    not_covered: &'static str,
+    caution: &'static str,
+    standing: &'static str,
     alternatives: Vec<One<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     between: Option<Between<'a>>,
@@ -61,6 +64,9 @@ pub fn json(comparison: &Comparison, pair: Option<(usize, usize)>) -> String {
         lines_compared: comparison.lines_of(&comparison.common),
         lines_per_alternative: comparison.places.iter().map(|place| comparison.lines_of(&comparison.makers.common(&[*place]))).collect(),
         how_sure: HOW_SURE,
+        not_covered: NOT_COVERED,
+        caution: CAUTION,
+        standing: STANDING,
         alternatives: alternatives.collect(),
         between: pair.map(|(a, b)| between(comparison, a, b)),
     };

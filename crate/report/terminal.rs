@@ -74,10 +74,13 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
         out.push_str(&wrapped(&line, 2));
     }
     out.push_str(&wrapped(&format!("Left out: {}.", words::left_out(&comparison.order, comparison.boundary).join("; ")), 2));
-    for line in [words::NOT_COVERED, words::CAUTION, words::STANDING] {
-        out.push_str(&wrapped(line, 2));
-    }
+    out.push_str(&standing());
     out
+}
+
+/// What stands under every output: what is not covered, the caution, what kind of statement it is.
+pub fn standing() -> String {
+    [words::NOT_COVERED, words::CAUTION, words::STANDING].map(|line| wrapped(line, 2)).concat()
 }
 
 /// The table: a row per indicator, a column per alternative, then what stands beside.

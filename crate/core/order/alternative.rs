@@ -217,7 +217,7 @@ fn read_drying(fields: &mut Fields<'_, '_>, route: Option<RouteName>, ink: Ink) 
 fn read_mesh(document: &Document, path: &str, value: &Value, faults: &mut Vec<OrderFault>) -> Option<Mesh> {
     let mut fields = Fields::new(document, path, value, faults);
     let mut side = |key| {
-        let span = fields.length(key, Bounds::new(1_000, 1_000_000, "from 1 um to 1000 um"));
+        let span = fields.length(key, Bounds::new(1_000, 1_000_000, "from 1 um to 1000 um").such_as("write it as `40 um`"));
         if span.is_none() && fields.get(key).is_none() {
             fields.refuse(key, "nothing", "a length such as `40 um`", "give opening, thread and fabric");
         }

@@ -15,12 +15,18 @@ pub(super) struct Bounds {
     pub least: Span,
     pub most: Span,
     pub words: &'static str,
+    pub help: &'static str,
 }
 
 impl Bounds {
     /// From so many nanometres to so many, in words.
     pub const fn new(least: i64, most: i64, words: &'static str) -> Self {
-        Self { least: Span::nanometres(least), most: Span::nanometres(most), words }
+        Self { least: Span::nanometres(least), most: Span::nanometres(most), words, help: "write it as `30 in` or `762 mm`" }
+    }
+
+    /// With another example.
+    pub const fn such_as(self, help: &'static str) -> Self {
+        Self { help, ..self }
     }
 }
 
@@ -156,7 +162,7 @@ impl<'a, 'f> Fields<'a, 'f> {
                 } else if whole.contains('/') {
                     "one size a line: give every blade or sign a line of its own"
                 } else {
-                    "write it as `30 in` or `762 mm`"
+                    bounds.help
                 };
                 self.refuse(key, &quoted(whole), &format!("a length {}, with its unit", bounds.words), help);
                 None
@@ -177,7 +183,7 @@ impl<'a, 'f> Fields<'a, 'f> {
                     key,
                     &quoted(&text),
                     &format!("a value from {least} to {} {words}", group(&most.to_string())),
-                    &format!("write it with its unit, such as `{example}`"),
+                    &if text.contains(',') { COMMA.to_owned() } else { format!("write it with its unit, such as `{example}`") },
                 );
                 None
             }

@@ -307,7 +307,7 @@ fn read_blank(fields: &mut Fields<'_, '_>) -> Blank {
                 "blank",
                 &quoted(&text),
                 "`aluminium` or `panels` with its thickness from 0.2 mm to 20 mm, or `none`",
-                "write `aluminium 0.080 in`",
+                "write `aluminium 0.080 in` or `panels 0.125 in`",
             );
             Blank::None
         }

@@ -271,7 +271,19 @@ fn check_otherwise(document: &Document, alternatives: &[Alternative], faults: &m
             });
         };
         if !ids.contains(&next.as_str()) {
-            refuse(quoted(next), "the id of another alternative", offer(next, &ids, &format!("use {}", super::fields::list(&ids))));
+            refuse(
+                quoted(next),
+                "the id of another alternative",
+                offer(
+                    next,
+                    &ids,
+                    &if ids.is_empty() {
+                        "add the alternative that it names, or take it out".to_owned()
+                    } else {
+                        format!("use {}", super::fields::list(&ids))
+                    },
+                ),
+            );
             continue;
         }
         let mut seen = vec![one.id.as_str()];

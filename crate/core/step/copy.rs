@@ -8,7 +8,7 @@ use super::sheeting::{BEADED_SHEETING, PRISMATIC_SHEETING};
 use super::{Step, air};
 use crate::inventory::{Activity, Book, Flows, Formula, Material, Measure, Work};
 use crate::order::{Colour, Liner, Sheeting};
-use crate::quantity::{AirFlow, BoughtArea, Grammage, Kind, Per, Piece, Share, Time, of};
+use crate::quantity::{AirFlow, BoughtArea, FaceArea, Grammage, Kind, Per, Piece, Share, Time, of};
 
 /// Copy on the faces, by construction of the sheeting.
 type OnFaces = Measure<BoughtArea>;
@@ -19,8 +19,8 @@ const CHARACTERS: Measure<Piece> = Measure::new("characters applied", "pieces");
 
 const SPOILED: &[&str] = &["direct.spoilage"];
 
-/// Characters per m2 of a face that states none: the street-name blade's 12 on 0.418 m2.
-const CHARACTERS_PER_M2: f64 = 12.0 / 0.418;
+/// Faces whose characters are not known.
+const UNCOUNTED: Measure<FaceArea> = Measure::new("face area whose characters are not known", "m2");
 
 /// Copy cut, positioned and applied.
 pub struct CopyApplied {
@@ -41,8 +41,10 @@ impl Step for CopyApplied {
         let coverage = job.colours.get(&Colour::White).copied().unwrap_or(0.0);
         let on_faces = if job.sheeting == Sheeting::Beaded { BEADED } else { PRISMATIC };
         activity.add(on_faces, of(work.face().base() * coverage * work.faces()));
-        let characters = job.characters.map_or_else(|| work.face().base() * CHARACTERS_PER_M2, f64::from);
-        activity.add(CHARACTERS, of(characters * work.faces()));
+        match job.characters {
+            Some(characters) => activity.add(CHARACTERS, of(f64::from(characters) * work.faces())),
+            None => activity.add(UNCOUNTED, work.face() * of::<Share>(work.faces())),
+        }
     }
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
@@ -58,7 +60,8 @@ impl Step for CopyApplied {
             flows.solid_waste(material, bought.clone() * mass - kept);
             line(book, flows, material, &bought, self.liner);
         }
-        let attended = CHARACTERS.counted() * book.rate::<Per<Time, Piece>>("labour.copy");
+        let characters = CHARACTERS.counted() + UNCOUNTED.counted() * book.rate::<Per<Piece, FaceArea>>("direct.characters");
+        let attended = characters * book.rate::<Per<Time, Piece>>("labour.copy");
         air::ventilate(book, flows, "copy room", attended.clone() * book.rate::<AirFlow>("air.copy-room"));
         flows.attend("positioning and applying copy", attended);
     }

@@ -6,12 +6,12 @@
 use super::Step;
 use super::layer::spoiled;
 use crate::inventory::{Activity, Book, Flows, Formula, Measure, Stage, Work};
-use crate::quantity::{Kind, Length, Per, Power, Time, of};
+use crate::quantity::{FaceArea, Length, Per, Power, Share, Time, of};
 
 const CUT: Measure<Length> = Measure::new("length cut", "m");
 
-/// Metres cut per m2 of a face that states none: the curve sign's 7.76 m on 0.579 m2.
-const CUT_PER_M2: f64 = 7.76 / 0.5787;
+/// Faces whose cut length is not known.
+const UNMEASURED: Measure<FaceArea> = Measure::new("face area whose cut length is not known", "m2");
 
 /// The plotter, with the rows of what a route spoils.
 pub struct Plotter {
@@ -21,12 +21,15 @@ pub struct Plotter {
 
 impl Step for Plotter {
     fn count(&self, work: &Work<'_>, activity: &mut Activity) {
-        let length = work.job.line.cut_length.map_or_else(|| work.face().base() * CUT_PER_M2, |length| length.metres());
-        activity.add(CUT, of(length * work.faces()));
+        match work.job.line.cut_length {
+            Some(length) => activity.add(CUT, of(length.metres() * work.faces())),
+            None => activity.add(UNMEASURED, work.face() * of::<Share>(work.faces())),
+        }
     }
 
     fn flows(&self, book: &Book, flows: &mut Flows) {
-        let hours = CUT.counted() * (Formula::one() + spoiled(book, self.spoiled)) / book.rate::<Per<Length, Time>>("plotter.speed");
+        let cut = CUT.counted() + UNMEASURED.counted() * book.rate::<Per<Length, FaceArea>>("plotter.cut-per-face");
+        let hours = cut * (Formula::one() + spoiled(book, self.spoiled)) / book.rate::<Per<Length, Time>>("plotter.speed");
         flows.electricity(Stage::Imaging, "plotter", hours * book.rate::<Power>("plotter.power"));
     }
 }
