@@ -1,6 +1,8 @@
 //! Blank: flat aluminium sheet, cut to shape; what falls off is melted again.
 //!
 //! mass = bounding rectangle x thickness x density: 0.080 in gives 5.4864 kg/m2.
+//! Load of a kilogram of sheet = primary metal x (1 - scrap share) + remelted scrap x scrap share
+//! + rolling: 5.315 kg CO2e at the North American scrap share of 0.5927.
 
 use super::Step;
 use crate::inventory::{Activity, Book, Flows, Material, Measure, Part, Work};
@@ -13,7 +15,14 @@ const KEPT: Measure<Volume> = Measure::new("aluminium in the blanks", "m3");
 const PANELS: Measure<Area> = Measure::new("panels bought", "m2");
 
 static PANEL: Material = Material::of("aluminium panels", &[Part::Whole("aluminium-panel")]);
-static ALUMINIUM: Material = Material::of("aluminium blank", &[Part::Whole("aluminium-sheet")]);
+static ALUMINIUM: Material = Material::of(
+    "aluminium blank",
+    &[
+        Part::Rest("aluminium-primary", "aluminium.scrap-share"),
+        Part::Share("aluminium-scrap", "aluminium.scrap-share"),
+        Part::Whole("aluminium-rolling"),
+    ],
+);
 
 /// Making the blank.
 pub struct BlankMaking;
