@@ -106,7 +106,7 @@ fn no_file_names_a_place_of_one_machine() {
             .map(|(a, b)| format!("{a}{b}"))
             .collect();
     let at_start = |text: &str| {
-        // `https://host/home/` and `crate/work/` are no places of a machine: the slash must begin the word.
+        // A folder further down a path or an address is no place of a machine: the slash must begin the word.
         let begins = |line: &str| {
             places.iter().any(|place| {
                 line.match_indices(place.as_str())

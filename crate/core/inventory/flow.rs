@@ -204,48 +204,38 @@ impl Flows {
     }
 }
 
+/// The amount of a flow of any kind, shared or to be changed, as the flow is held.
+macro_rules! terms_of {
+    ($what:expr) => {
+        match $what {
+            What::Bought(_, terms)
+            | What::OnFace(_, terms)
+            | What::SolidWaste(_, terms)
+            | What::LiquidWaste(_, terms)
+            | What::Evaporated(_, terms)
+            | What::Dried(_, terms)
+            | What::Attended(terms)
+            | What::ToSewer(_, terms)
+            | What::Recycled(_, terms)
+            | What::Discarded(_, terms)
+            | What::Electricity(terms)
+            | What::Heat(terms)
+            | What::WaterDrawn(terms)
+            | What::WaterToSewer(terms)
+            | What::Freight(terms)
+            | What::Travel(terms) => terms,
+        }
+    };
+}
+
 impl What {
     /// How much.
     pub fn terms(&self) -> &Terms {
-        match self {
-            Self::Bought(_, terms)
-            | Self::OnFace(_, terms)
-            | Self::SolidWaste(_, terms)
-            | Self::LiquidWaste(_, terms)
-            | Self::Evaporated(_, terms)
-            | Self::Dried(_, terms)
-            | Self::Attended(terms)
-            | Self::ToSewer(_, terms)
-            | Self::Recycled(_, terms)
-            | Self::Discarded(_, terms)
-            | Self::Electricity(terms)
-            | Self::Heat(terms)
-            | Self::WaterDrawn(terms)
-            | Self::WaterToSewer(terms)
-            | Self::Freight(terms)
-            | Self::Travel(terms) => terms,
-        }
+        terms_of!(self)
     }
 
     fn terms_mut(&mut self) -> &mut Terms {
-        match self {
-            Self::Bought(_, terms)
-            | Self::OnFace(_, terms)
-            | Self::SolidWaste(_, terms)
-            | Self::LiquidWaste(_, terms)
-            | Self::Evaporated(_, terms)
-            | Self::Dried(_, terms)
-            | Self::Attended(terms)
-            | Self::ToSewer(_, terms)
-            | Self::Recycled(_, terms)
-            | Self::Discarded(_, terms)
-            | Self::Electricity(terms)
-            | Self::Heat(terms)
-            | Self::WaterDrawn(terms)
-            | Self::WaterToSewer(terms)
-            | Self::Freight(terms)
-            | Self::Travel(terms) => terms,
-        }
+        terms_of!(self)
     }
 
     /// The unit of its base, as a reader sees it.

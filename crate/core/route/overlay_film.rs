@@ -2,7 +2,7 @@
 
 use super::{Reason, Route, base};
 use crate::inventory::{Book, Layout, Work};
-use crate::order::{Alternative, Job, Order, RouteName};
+use crate::order::{Alternative, Colour, Job, Order, RouteName};
 use crate::quantity::AirFlow;
 use crate::step::{BlankMaking, Delivery, FilmLaid, Plotter, SheetingCut, Step, Visits, Wipe, lay_faces};
 
@@ -29,7 +29,7 @@ impl Route for OverlayFilm {
         if printed.len() as f64 > layout.film_most_colours {
             return Err(Reason::FilmColours);
         }
-        if printed.iter().any(|one| one.colour == crate::order::Colour::White) {
+        if printed.iter().any(|one| one.colour == Colour::White) {
             return Err(Reason::WhiteFilm);
         }
         let work = Work { job, layout, base, printed, cut_out: false, through_printer: false };
