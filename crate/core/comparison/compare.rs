@@ -4,8 +4,7 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use super::pair::small_per_m2;
-use super::{Caution, CompareFault, Difference, Makers, caution};
+use super::{Caution, CompareFault, Difference, Makers, caution, small_per_m2};
 use crate::factors::Tables;
 use crate::load::{Indicator, Model, Part, Per, Plan};
 use crate::order::{Boundary, Job, Order, jobs};
