@@ -16,6 +16,8 @@ mod normal_distribution;
 mod propagation;
 mod nist_hb44;
 mod roll_layout;
+mod root_finding;
+mod rounding;
 mod shapes;
 mod variance_shares;
 mod solvents;
