@@ -5,9 +5,6 @@ use faceload_report::{flips, panel};
 
 use crate::{Failure, asked, input};
 
-/// Areas set beside the order's own: little and much CO2e in a kilowatt-hour.
-pub const OTHER_AREAS: [&str; 1] = ["us.average"];
-
 /// What the command takes.
 #[derive(clap::Args)]
 #[command(after_help = input::DEMOS_HELP)]
@@ -32,7 +29,7 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let pair = asked::sharing_pair(&comparison, arguments.between.as_deref())?;
     let indicator = arguments.indicator.indicator();
     let settings = arguments.draws.settings(2_000)?;
-    let list = switches(&tables, &comparison, pair, indicator, &OTHER_AREAS, settings);
+    let list = switches(&tables, &comparison, pair, indicator, &flips::OTHER_AREAS, settings);
     let figure = flips::switches(&comparison, pair, indicator, &list);
     arguments.form.show(&figure, || panel::no_picture("the choices"))
 }

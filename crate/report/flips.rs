@@ -9,6 +9,9 @@ use crate::figure::{Cell, Figure, Table};
 use crate::sureness::{finding_word, range};
 use crate::words::{capital, number};
 
+/// Areas of electricity set beside the order's own.
+pub const OTHER_AREAS: [&str; 1] = ["us.average"];
+
 /// A value on an axis, with its unit.
 pub fn value(axis: &Axis, value: f64) -> String {
     let written = if axis.whole { write_number(value, 9) } else { number(value) };

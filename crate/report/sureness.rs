@@ -88,6 +88,15 @@ pub fn difference(spread: &PairSpread, draws: usize, ids: [&str; 2], singles: (f
     )
 }
 
+/// The same, from the draws.
+pub fn difference_of(comparison: &Comparison, draws: &Draws, a: usize, b: usize, indicator: Indicator) -> String {
+    let ids = [a, b].map(|place| comparison.models[place].alternative.id.as_str());
+    match (PairSpread::of(comparison, draws, a, b, indicator), comparison.difference(a, b, indicator)) {
+        (Some(spread), Some(single)) => difference(&spread, draws.settings.number, ids, (single.first, single.second)),
+        _ => format!("{} and {} share no line", ids[0], ids[1]),
+    }
+}
+
 /// The spread of every indicator of a pair.
 pub fn spreads(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Vec<PairSpread> {
     Indicator::ALL.into_iter().filter_map(|indicator| PairSpread::of(comparison, draws, a, b, indicator)).collect()
@@ -227,8 +236,9 @@ pub fn ranked(comparison: &Comparison, draws: &Draws, indicator: Indicator) -> S
         parts.push(format!("not clearly more: {}", list(&standing.unclear)));
     }
     if let Some((most, rest)) = standing.clear.split_last() {
-        let rest = if rest.is_empty() { String::new() } else { format!("{}, ", list(rest)) };
-        parts.push(format!("clearly more: {rest}{}", with_range(most)));
+        let mut more: Vec<String> = rest.iter().map(|at| said(at).0).collect();
+        more.push(with_range(most));
+        parts.push(format!("clearly more: {}", join(&more.iter().map(String::as_str).collect::<Vec<_>>())));
     }
     format!("{}; {}", parts.join("; "), indicator.unit())
 }

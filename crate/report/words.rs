@@ -9,8 +9,8 @@ use faceload_core::route::route;
 /// How many digits a value without an interval is given with.
 const DIGITS: usize = 3;
 
-/// Said with every answer until draws exist.
-pub const HOW_SURE: &str = "single values; how sure is not computed yet";
+/// Said where no draws are made.
+pub const HOW_SURE: &str = "single values; `faceload compare` and `faceload spread` say how sure";
 
 /// What five indicators don't cover, so that nothing looks free.
 pub const NOT_COVERED: &str = "Five indicators are not the whole load. Not covered: toxicity to people and water, skin sensitisers in UV inks, \

@@ -2,7 +2,7 @@
 
 use std::cell::RefCell;
 
-use faceload_core::analysis::Swing;
+use faceload_core::analysis::{Draws, Kept, Settings, Swing};
 use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::Tables;
 use faceload_core::load::{Indicator, Per};
@@ -52,11 +52,11 @@ thread_local! {
     static SHOWN: RefCell<Option<Shown>> = const { RefCell::new(None) };
 }
 
-fn plain(words: String) -> Fault {
+pub fn plain(words: String) -> Fault {
     Fault { field: String::new(), came: String::new(), wanted: String::new(), help: String::new(), words }
 }
 
-fn with_tables<T>(run: impl FnOnce(&Tables) -> Result<T, Vec<Fault>>) -> Result<T, Vec<Fault>> {
+pub fn with_tables<T>(run: impl FnOnce(&Tables) -> Result<T, Vec<Fault>>) -> Result<T, Vec<Fault>> {
     TABLES.with_borrow_mut(|tables| {
         if tables.is_none() {
             *tables = Some(Tables::embedded().map_err(|faults| faults.iter().map(|fault| plain(fault.to_string())).collect::<Vec<_>>())?);
@@ -69,11 +69,11 @@ fn choice<T: Copy>(word: &str, words: &[(&str, T)], what: &str) -> Result<T, Vec
     words.iter().find(|(known, _)| *known == word).map(|(_, choice)| *choice).ok_or_else(|| vec![plain(format!("`{word}` is no {what}"))])
 }
 
-fn indicator(id: &str) -> Result<Indicator, Vec<Fault>> {
+pub fn indicator(id: &str) -> Result<Indicator, Vec<Fault>> {
     Indicator::read(id).ok_or_else(|| vec![plain(format!("`{id}` is no indicator"))])
 }
 
-fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(String, f64)]) -> Result<Comparison, Vec<Fault>> {
+pub fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(String, f64)]) -> Result<Comparison, Vec<Fault>> {
     let per = choice(per, &Per::ALL, "functional unit")?;
     let boundary = choice(boundary, &Boundary::ALL, "boundary")?;
     let named = |faults: Vec<faceload_core::order::OrderFault>| {
@@ -109,7 +109,13 @@ pub fn labels() -> String {
 
 /// The result as text.
 pub fn compare_text(order: &str, per: &str, boundary: &str) -> Result<String, Vec<Fault>> {
-    with_tables(|tables| compared(tables, order, per, boundary, &[]).map(|comparison| result::json(&comparison, None)))
+    with_tables(|tables| {
+        compared(tables, order, per, boundary, &[]).map(|comparison| {
+            let pairs = comparison.first_pairs();
+            let draws = Draws::make(&comparison, &pairs, Settings::default(), &mut Kept::default(), |_| true);
+            result::json(&comparison, &draws, None)
+        })
+    })
 }
 
 /// What the page shows.
@@ -142,7 +148,7 @@ pub fn explain(alternative: &str, id: &str) -> Result<String, Vec<Fault>> {
     })
 }
 
-fn theme(word: &str) -> Theme {
+pub fn theme(word: &str) -> Theme {
     match word {
         "dark" => Theme::Dark,
         "paper" => Theme::Paper,
