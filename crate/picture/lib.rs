@@ -8,6 +8,8 @@ mod behind;
 #[cfg(test)]
 mod checks;
 mod fine;
+mod interval;
+mod key;
 mod loads;
 mod look;
 mod refused;
@@ -18,8 +20,9 @@ mod swings;
 mod text_width;
 mod ticks;
 
-pub use behind::{Behind, BehindRow};
+pub use behind::{Behind, BehindRow, Cell, Column};
 pub use fine::{Fine, UNITS_PER_PX};
+pub use interval::Interval;
 pub use loads::{Bar, LoadsPanel, draw_loads, loads_height, loads_rows, loads_svg};
 pub use look::{Colour, Look, Mark, Theme};
 pub use refused::Refused;
