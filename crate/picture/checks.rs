@@ -1,4 +1,6 @@
 //! Checks of whole pictures, read back from their SVG.
+mod crossing;
+mod dots;
 mod read_back;
 mod samples;
 

@@ -1,4 +1,5 @@
 //! Panels that are hard to draw: long words, small and large numbers, zero far to one side.
+use super::{crossing, dots};
 use crate::*;
 
 pub fn bar(label: &str, value: f64, text: &str, mark: Mark) -> Bar {
@@ -63,6 +64,14 @@ pub fn drawn() -> Vec<(String, (u32, u32), String)> {
                 let panel = swings(shift);
                 let size = (w, swings_height(&panel, w));
                 out.push((format!("swings {shift} {w}"), size, swings_svg(&panel, size, theme).unwrap()));
+            }
+            for (i, panel) in crossing::panels().iter().enumerate() {
+                let size = (w, crossing_height(panel, w));
+                out.push((format!("crossing {i} {w}"), size, crossing_svg(panel, size, theme).unwrap()));
+            }
+            for (i, panel) in dots::panels().iter().enumerate() {
+                let size = (w, dots_height(panel, w));
+                out.push((format!("dots {i} {w}"), size, dots_svg(panel, size, theme).unwrap()));
             }
         }
     }
