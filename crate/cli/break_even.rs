@@ -1,7 +1,7 @@
 //! `faceload break-even`: where the difference of a pair crosses zero as one thing varies.
 
 use faceload_core::analysis::{Kept, Over, POINTS, Pairing, break_even};
-use faceload_report::{flips, panel};
+use faceload_report::{flip_panels, flips};
 
 use crate::{Failure, asked, input};
 
@@ -47,5 +47,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let Some(found) = found else { return Err(Failure::Input(Vec::new())) };
     asked::progress("break-even")(1.0);
     let figure = flips::break_even(&comparison, pair, indicator, &found);
-    arguments.form.show(&figure, || panel::no_picture("crossing"))
+    arguments.form.show(&figure, || flip_panels::crossing_file(&comparison, pair, indicator, &found))
 }

@@ -2,7 +2,7 @@
 
 use faceload_core::analysis::{Draws, Kept};
 use faceload_core::load::Indicator;
-use faceload_report::{panel, sureness};
+use faceload_report::{flip_panels, sureness};
 
 use crate::{Failure, asked, input};
 
@@ -34,5 +34,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let indicator: Indicator = arguments.indicator.indicator();
     let mut figure = sureness::figure(&comparison, &draws, a, b);
     figure.tables.extend(sureness::ranks(&comparison, &draws, indicator));
-    arguments.form.show(&figure, || panel::no_picture("dots"))
+    arguments.form.show(&figure, || flip_panels::dots_file(&comparison, &draws, (a, b), indicator))
 }

@@ -3,10 +3,10 @@
 use faceload_core::analysis::{Axis, BreakEven, Crossing, Finding, Map, Mixed, Switched};
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
-use faceload_core::quantity::write_number;
+use faceload_core::quantity::{group, write_number};
 
 use crate::figure::{Cell, Figure, Table};
-use crate::sureness::{finding_word, range};
+use crate::sureness::{finding_word, of_hundred, range};
 use crate::words::{capital, number};
 
 /// Areas of electricity set beside the order's own.
@@ -14,8 +14,13 @@ pub const OTHER_AREAS: [&str; 1] = ["us.average"];
 
 /// A value on an axis, with its unit.
 pub fn value(axis: &Axis, value: f64) -> String {
-    let written = if axis.whole { write_number(value, 9) } else { number(value) };
+    let written = if axis.whole { whole(value) } else { number(value) };
     format!("{written} {}", axis.unit).trim_end().to_owned()
+}
+
+/// A whole number, its groups set apart.
+fn whole(value: f64) -> String {
+    group(&format!("{value:.0}"))
 }
 
 fn plain(value: f64) -> Cell {
@@ -23,7 +28,7 @@ fn plain(value: f64) -> Cell {
 }
 
 /// The stretch in which an axis is crossed: nearby crossings of a stepped axis are one stretch.
-fn stretches(found: &[Crossing]) -> Vec<(f64, f64, bool)> {
+pub fn stretches(found: &[Crossing]) -> Vec<(f64, f64, bool)> {
     let mut list: Vec<(f64, f64, bool)> = Vec::new();
     for crossing in found {
         match list.last_mut() {
@@ -75,18 +80,17 @@ fn break_even_sentences(found: &BreakEven, [first, second]: [&str; 2], indicator
         }
     }
     if let Some(spread) = &found.spread {
-        let with = (1.0 - found.without) * 100.0;
         sentences.push(format!(
-            "Under the draws: a crossing in {} of 100, the middle 90 % of them from {} to {}, median {}; none {tried} in {} of 100{}.",
-            with.round(),
+            "Under the draws: a crossing in {}, the middle 90 % of them from {} to {}, median {}; none {tried} in {}{}.",
+            of_hundred(1.0 - found.without, found.draws),
             value(axis, rounded(axis, spread.p5)),
             value(axis, rounded(axis, spread.p95)),
             value(axis, rounded(axis, spread.median)),
-            (found.without * 100.0).round(),
+            of_hundred(found.without, found.draws),
             if found.several > 0.005 { format!("; more than one in {} of 100", (found.several * 100.0).round()) } else { String::new() }
         ));
     } else {
-        sentences.push(format!("None of {} draws has a crossing {tried}.", write_number(found.draws as f64, 7)));
+        sentences.push(format!("None of {} draws has a crossing {tried}.", whole(found.draws as f64)));
     }
     sentences
 }
@@ -154,7 +158,7 @@ pub fn map(comparison: &Comparison, (a, b): (usize, usize), indicator: Indicator
     });
     Figure {
         heading: format!("Where it flips: {first} and {second} in {}, {}", indicator.label(), comparison.per.words()),
-        sentences: vec![sentence, format!("{} draws in each place.", write_number(map.draws as f64, 7))],
+        sentences: vec![sentence, format!("{} draws in each place.", whole(map.draws as f64))],
         tables: vec![Table {
             caption: format!(
                 "Across: {}; down: {}. A name: it loads clearly less; = about the same; ? no clear difference",
@@ -247,7 +251,7 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, plan: &Mixed) -> Fig
         let line = &comparison.jobs[chosen.job].line;
         vec![
             Cell::from(format!("{} {}", line.label, line.size)),
-            Cell::number(f64::from(line.quantity), write_number(f64::from(line.quantity), 9)),
+            Cell::number(f64::from(line.quantity), whole(f64::from(line.quantity))),
             Cell::from(id(chosen.by)),
             Cell::from(if chosen.clear { "clear" } else { "the first that can" }),
             plain(chosen.load),

@@ -7,6 +7,7 @@ pub mod cautions;
 pub mod drivers;
 pub mod explain;
 pub mod figure;
+pub mod flip_panels;
 pub mod flips;
 pub mod job_lines;
 pub mod labels;

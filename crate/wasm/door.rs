@@ -45,6 +45,16 @@ struct Shown {
     pair: (usize, usize),
     indicator: Indicator,
     swings: Vec<Swing>,
+    intervals: Vec<Vec<[f64; 5]>>,
+}
+
+/// Takes the intervals of the loads on the screen.
+pub fn take_intervals(intervals: Vec<Vec<[f64; 5]>>) {
+    SHOWN.with_borrow_mut(|shown| {
+        if let Some(shown) = shown {
+            shown.intervals = intervals;
+        }
+    });
 }
 
 thread_local! {
@@ -130,7 +140,7 @@ pub fn view(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let view = viewing::view(tables, &comparison, &asked, &swings);
         let text = serde_json::to_string(&view).map_err(|error| vec![plain(error.to_string())])?;
         swings.truncate(asked.most);
-        SHOWN.set(Some(Shown { comparison, pair, indicator, swings }));
+        SHOWN.set(Some(Shown { comparison, pair, indicator, swings, intervals: Vec::new() }));
         Ok(text)
     })
 }
@@ -162,7 +172,7 @@ pub fn draw_loads(on: web_sys::HtmlCanvasElement, id: &str, width: u32, word: &s
         let (Some(shown), Some(indicator)) = (shown.as_ref(), Indicator::read(id)) else {
             return Err(JsValue::from_str("nothing is on the screen"));
         };
-        let panel = panel::loads(&shown.comparison, indicator);
+        let panel = panel::loads(&shown.comparison, indicator, shown.intervals.get(indicator as usize));
         let height = loads_height(&panel, width);
         paint_loads(canvas::fine(on, (width, height))?, &panel, theme(word)).map_err(|refused| JsValue::from_str(&refused.to_string()))?;
         Ok(height)
@@ -177,7 +187,9 @@ fn places(rows: &[Place]) -> String {
 /// Where the rows of an indicator's loads are.
 pub fn loads_places(id: &str, width: u32) -> String {
     SHOWN.with_borrow(|shown| match (shown.as_ref(), Indicator::read(id)) {
-        (Some(shown), Some(indicator)) => places(&loads_rows(&panel::loads(&shown.comparison, indicator), width)),
+        (Some(shown), Some(indicator)) => {
+            places(&loads_rows(&panel::loads(&shown.comparison, indicator, shown.intervals.get(indicator as usize)), width))
+        }
         _ => places(&[]),
     })
 }

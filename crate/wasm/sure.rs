@@ -4,15 +4,15 @@
 use std::cell::RefCell;
 
 use faceload_core::analysis::{
-    Draws, Interval, Kept, Over, POINTS, Pairing, Settings, Unvaried, break_even as breaking_even, drivers as driving, map as mapping, mixed,
-    switches as switching,
+    Draws, Interval, Kept, Over, POINTS, Pairing, Settings, Unvaried, break_even as breaking_even, drivers as driving, map as mapping,
+    mixed, switches as switching,
 };
 use faceload_core::comparison::Comparison;
 use faceload_core::factors::Tables;
 use faceload_core::load::Indicator;
 use faceload_picture::Theme;
 use faceload_report::figure::Figure;
-use faceload_report::{drivers, flips, panel, sureness};
+use faceload_report::{drivers, flip_panels, flips, sureness};
 use serde::{Deserialize, Serialize};
 
 use crate::door::{Fault, compared, indicator, plain, theme, with_tables};
@@ -127,7 +127,7 @@ pub fn sure(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let spread = looked.shares_a_line().then(|| {
             let mut figure = sureness::figure(comparison, &draws, pair.0, pair.1);
             figure.tables.extend(sureness::ranks(comparison, &draws, looked.indicator));
-            let svg = panel::dots_picture(comparison, &draws, pair, looked.indicator, looked.width, looked.theme);
+            let svg = flip_panels::dots_picture(comparison, &draws, pair, looked.indicator, looked.width, looked.theme);
             shown(figure, Some(svg))
         });
         text(&Sure {
@@ -177,7 +177,7 @@ pub fn break_even(order: &str, asked: &Asked, go_on: impl FnMut(f64) -> bool) ->
         let found = SCANNED.with_borrow_mut(|kept| breaking_even(&pairing, axis, settings(asked, 500), kept, go_on));
         let Some(found) = found else { return Err(vec![plain("stopped".to_owned())]) };
         let figure = flips::break_even(&looked.comparison, looked.pair, looked.indicator, &found);
-        let svg = panel::crossing_picture(&looked.comparison, looked.pair, looked.indicator, &found, looked.width, looked.theme);
+        let svg = flip_panels::crossing_picture(&looked.comparison, looked.pair, looked.indicator, &found, looked.width, looked.theme);
         text(&shown(figure, Some(svg))?)
     })
 }
@@ -196,8 +196,7 @@ pub fn map(order: &str, asked: &Asked, go_on: impl FnMut(f64) -> bool) -> Result
         let found = SCANNED.with_borrow_mut(|kept| mapping(&pairing, across, down, settings(asked, 500), kept, go_on));
         let Some(found) = found else { return Err(vec![plain("stopped".to_owned())]) };
         let figure = flips::map(&looked.comparison, looked.pair, looked.indicator, &found);
-        let svg = panel::map_picture(&looked.comparison, looked.pair, looked.indicator, &found, looked.width, looked.theme);
-        text(&shown(figure, Some(svg))?)
+        text(&shown(figure, None)?)
     })
 }
 

@@ -3,7 +3,7 @@
 
 use crate::comparison::{Comparison, compare};
 use crate::factors::Tables;
-use crate::load::Indicator;
+use crate::load::{Indicator, Per};
 use crate::order::{EndOfLife, GwpSet, Order};
 
 use super::draws::{Kept, Settings, differences_of};
@@ -56,14 +56,21 @@ pub fn switches(
             order.voc_oxidised = counted
         });
     }
+    let mut ends: Vec<EndOfLife> = Vec::new();
     for (name, end) in EndOfLife::ALL {
+        // Two words may name one rule.
+        if ends.contains(&end) {
+            continue;
+        }
+        ends.push(end);
         push("end_of_life", name, own.end_of_life == end, &|order| order.end_of_life = end);
     }
     push("electricity", &own.site.electricity, true, &|_| {});
     for area in other_areas.iter().filter(|area| **area != own.site.electricity) {
         push("electricity", area, false, &|order| order.site.electricity = (*area).to_owned());
     }
-    for life in LIVES {
+    // Per m2 and per order the life divides nothing.
+    for life in LIVES.into_iter().filter(|_| comparison.per == Per::M2Year) {
         push("life", &format!("{life} years"), own.life == life, &|order| order.life = life);
     }
     let ids = [a, b].map(|place| comparison.models[place].alternative.id.clone());
