@@ -11,7 +11,7 @@
 
 use crate::factors::{Input, Scope, Spread};
 use crate::order::RouteName;
-use crate::quantity::{CENTRAL, central_quantile, exp, ln, normal_quantile};
+use crate::quantity::{CENTRAL, central_quantile, exp, ln, normal_quantile, wide};
 
 use super::stream::Stream;
 
@@ -73,7 +73,10 @@ impl Shape {
     /// Turns numbers between 0 and 1 into values, in place.
     pub fn fill(self, numbers: &mut [f64]) {
         match self {
-            Self::Lognormal { sigma } => lognormal(sigma, numbers),
+            Self::Lognormal { sigma } => wide(
+                #[inline(always)]
+                || lognormal(sigma, numbers),
+            ),
             Self::Triangular { low, median, high } => {
                 for number in numbers {
                     *number = triangular(*number, low, median, high);
@@ -97,6 +100,7 @@ fn triangular(u: f64, low: f64, median: f64, high: f64) -> f64 {
 
 /// The central part of the normal quantile for all at once, then the few tails one by one: the same
 /// numbers as `at`, faster.
+#[inline(always)]
 fn lognormal(sigma: f64, numbers: &mut [f64]) {
     const LANES: usize = 64;
     for lanes in numbers.chunks_mut(LANES) {

@@ -6,6 +6,7 @@
 use std::collections::BTreeMap;
 
 use super::sum::{ColumnId, Flow, Sum, Way};
+use crate::quantity::wide;
 
 /// Draws worked on at once.
 pub const LANES: usize = 40;
@@ -58,6 +59,22 @@ impl Program {
     /// How many steps it takes.
     pub fn steps(&self) -> usize {
         self.steps.len()
+    }
+
+    /// The steps in words, one a line, and last the outputs: for those who want to run the same elsewhere.
+    pub fn listing(&self) -> Vec<String> {
+        let word = |step: &Step| match step {
+            Step::Drawn(column) => format!("drawn {column}"),
+            Step::Reciprocal(a) => format!("reciprocal {a}"),
+            Step::PerOnePlus(a, scale) => format!("per-one-plus {a} {}", f64::from_bits(*scale)),
+            Step::Times(a, b) => format!("times {a} {b}"),
+            Step::Sum(constant, list) => {
+                let list: String = list.iter().map(|(by, at)| format!(" {} {at}", f64::from_bits(*by))).collect();
+                format!("sum {}{list}", f64::from_bits(*constant))
+            }
+        };
+        let outputs: String = self.outputs.iter().map(|output| format!(" {output}")).collect();
+        self.steps.iter().map(word).chain([format!("outputs{outputs}")]).collect()
     }
 
     fn step(&mut self, step: Step) -> At {
@@ -237,6 +254,14 @@ type Lanes = [f64; LANES];
 impl Ready {
     /// Works out every output for the draws of the columns, all of one length; `out` is one output after another.
     pub fn run(&self, columns: &[&[f64]], draws: usize, out: &mut [Vec<f64>]) {
+        wide(
+            #[inline(always)]
+            || self.run_wide(columns, draws, out),
+        );
+    }
+
+    #[inline(always)]
+    fn run_wide(&self, columns: &[&[f64]], draws: usize, out: &mut [Vec<f64>]) {
         let mut store = vec![[0.0; LANES]; self.slots];
         for first in (0..draws).step_by(LANES) {
             let wide = LANES.min(draws - first);
@@ -251,6 +276,7 @@ impl Ready {
 }
 
 impl Move {
+    #[inline(always)]
     fn take(&self, store: &mut [Lanes], columns: &[&[f64]], first: usize, wide: usize) {
         match self {
             Self::Drawn(own, column) => {

@@ -53,6 +53,7 @@ mod numeric;
 mod rounding;
 mod span;
 mod unit_text;
+mod wide;
 
 pub use kind::*;
 pub use number::{NumberFault, group, read_number, write_number};
@@ -60,6 +61,7 @@ pub use numeric::{CENTRAL, central_quantile, exp, ln, normal_quantile};
 pub use rounding::{last_place, write_to_place};
 pub use span::{Span, SpanFault};
 pub use unit_text::{UnitFault, UnitText};
+pub use wide::wide;
 
 /// One base quantity: its module, type, unit and the place of its exponent.
 macro_rules! base {

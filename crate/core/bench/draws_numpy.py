@@ -1,0 +1,78 @@
+"""The same draws in NumPy, one thread, in turn with ours in one run: `python draws_numpy.py PATH_OF_THE_BENCH`.
+
+NumPy at its best: its own normal generator, exponentials and products in blocks that stay in the cache, the same
+program of shared steps as ours, quantiles by partition. Prints milliseconds and the ratio.
+"""
+
+import os
+import statistics
+import subprocess
+import sys
+import time
+
+os.environ["OMP_NUM_THREADS"] = "1"
+import numpy as np  # noqa: E402
+
+BENCH, DRAWS, BLOCK, ROUNDS = sys.argv[1], 10_000, 2_000, 15
+lines = subprocess.run([BENCH, "--listing"], capture_output=True, text=True, check=True).stdout.splitlines()
+columns = [line.split() for line in lines if line.startswith("column")]
+steps = [line.split() for line in lines if not line.startswith(("column", "outputs"))]
+outputs = [int(word) for word in lines[-1].split()[1:]]
+
+code = ["def run(x, out, at):"]
+for place, (kind, *words) in enumerate(steps):
+    if kind == "drawn":
+        made = f"x[{words[0]}]"
+    elif kind == "reciprocal":
+        made = f"1.0 / s{words[0]}"
+    elif kind == "per-one-plus":
+        made = f"1.0 / (1.0 + {words[1]} * s{words[0]})"
+    elif kind == "times":
+        made = f"s{words[0]} * s{words[1]}"
+    else:
+        pairs = list(zip(words[1::2], words[2::2]))
+        parts = [f"s{step}" if by == "1" else f"{by} * s{step}" for by, step in pairs]
+        if words[0] != "0":
+            parts.append(words[0])
+        made = " + ".join(parts) if parts else "np.zeros(len(x[0]))"
+    code.append(f"    s{place} = {made}")
+code += [f"    out[{n}, at:at + len(x[0])] = s{step}" for n, step in enumerate(outputs)]
+scope = {"np": np}
+exec(compile("\n".join(code), "program", "exec"), scope)
+run = scope["run"]
+sigmas = np.array([float(column[2]) for column in columns if column[1] == "lognormal"])
+normal = [n for n, column in enumerate(columns) if column[1] == "lognormal"]
+others = [(n, [float(word) for word in column[2:-1]]) for n, column in enumerate(columns) if column[1] == "triangular"]
+
+
+def drawn(random):
+    out = np.empty((len(outputs), DRAWS))
+    x = np.empty((len(columns), BLOCK))
+    for at in range(0, DRAWS, BLOCK):
+        z = random.standard_normal((len(normal), BLOCK))
+        z *= sigmas[:, None]
+        np.exp(z, out=z)
+        x[normal] = z
+        for n, (low, median, high) in others:
+            u = random.random(BLOCK)
+            below = u < 0.5
+            x[n] = median + np.where(below, low - median, high - median) * (1.0 - np.sqrt(2.0 * np.where(below, u, 1.0 - u)))
+        run(x, out, at)
+    ranks = [int(share * (DRAWS - 1)) for share in (0.05, 0.25, 0.5, 0.75, 0.95)]
+    return np.partition(out, ranks, axis=1)[:, ranks]
+
+
+random = np.random.Generator(np.random.SFC64(1))
+theirs, nothing, edit = [], [], []
+drawn(random)
+for _ in range(ROUNDS):
+    start = time.perf_counter()
+    drawn(random)
+    theirs.append((time.perf_counter() - start) * 1e3)
+    first, second = subprocess.run([BENCH, "--once"], capture_output=True, text=True, check=True).stdout.split()
+    nothing.append(float(first))
+    edit.append(float(second))
+middle = statistics.median
+print(f"NumPy {np.__version__}: {middle(theirs):.1f} ms ({min(theirs):.1f} to {max(theirs):.1f})")
+print(f"ours, from nothing: {middle(nothing):.1f} ms ({min(nothing):.1f} to {max(nothing):.1f}), {middle(theirs) / middle(nothing):.2f} times as fast")
+print(f"ours, after an edit: {middle(edit):.1f} ms, {middle(theirs) / middle(edit):.1f} times as fast")
