@@ -10,7 +10,7 @@ use crate::key::Key;
 use crate::look::{Look, Theme};
 use crate::refused::{Refused, counted, roomy};
 use crate::rows::Rows;
-use crate::sheet::{LABEL, MARGIN, Place, SMALL, Sheet, Side, Type, small};
+use crate::sheet::{MARGIN, Place, SMALL, Sheet, Side, Type, small};
 use crate::svg::svg;
 use crate::text_width::{fitted, lines, width};
 use plotters_backend::DrawingBackend;
