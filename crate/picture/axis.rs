@@ -14,13 +14,13 @@ pub(crate) const FOOT: f64 = 42.0;
 pub(crate) const TICK: f64 = 4.0;
 
 /// Those of the texts under an axis that do not touch one before them, each pushed inwards where
-/// it would leave the sheet: its middle, and the text.
-pub(crate) fn apart<'a>(texts: impl Iterator<Item = (f64, &'a str)>, sheet: f64) -> Vec<(f64, String)> {
+/// it would leave the sheet: its middle, and the text. `between` px stay free between two.
+pub(crate) fn apart<'a>(texts: impl Iterator<Item = (f64, &'a str)>, sheet: f64, between: f64) -> Vec<(f64, String)> {
     let mut kept: Vec<(f64, String)> = Vec::new();
     for (x, text) in texts {
         let half = width(text, SMALL, false) / 2.0;
         let x = x.clamp(MARGIN + half, (sheet - MARGIN - half).max(MARGIN + half));
-        let free = |(at, text): &(f64, String)| (x - at).abs() >= half + width(text, SMALL, false) / 2.0 + 8.0;
+        let free = |(at, text): &(f64, String)| (x - at).abs() >= half + width(text, SMALL, false) / 2.0 + between;
         if kept.iter().all(free) {
             kept.push((x, text.to_owned()));
         }
@@ -58,7 +58,7 @@ impl Axis {
     fn with_room(&self, sheet: f64) -> Vec<(f64, String)> {
         let zero = |t: &&Tick| t.value == 0.0;
         let others = self.scale.ticks.iter().filter(|t| !zero(t));
-        apart(self.scale.ticks.iter().filter(zero).chain(others).map(|t| (self.x(t.value), t.text.as_str())), sheet)
+        apart(self.scale.ticks.iter().filter(zero).chain(others).map(|t| (self.x(t.value), t.text.as_str())), sheet, 8.0)
     }
 
     /// Draws line, ticks and numbers at height `y`, the unit under them as far as `right`.

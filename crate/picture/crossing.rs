@@ -313,7 +313,7 @@ fn axis<DB: DrawingBackend>(sheet: &Sheet<DB>, panel: &CrossingPanel, laid: &Lai
     }
     let mut y = bottom + NUMBERS;
     let numbers = panel.input.ticks.iter().filter(|t| !t.text.is_empty()).map(|t| (laid.x(t.at), t.text.as_str()));
-    for (x, text) in apart(numbers, right + MARGIN) {
+    for (x, text) in apart(numbers, right + MARGIN, 8.0) {
         sheet.text(&text, (x, y), Side::Middle, small(theme))?;
     }
     if let Some(own) = &panel.own {

@@ -157,7 +157,7 @@ impl Laid {
         let top = title.bottom + 18.0 + LINE * words.iter().map(Vec::len).max().unwrap_or(0) as f64 + 4.0;
         let bottom = top + (highest(&dots).max(4) as f64) * pitch + 6.0;
         let same = panel.same.iter().map(|band| band.label.as_str()).filter(|_| panel.count().same > 0);
-        let key = Key::new(same, 2.0 * SAMPLE, (MARGIN, title.right));
+        let key = Key::new(same, (2.0 * SAMPLE, 2.0 * SAMPLE), (MARGIN, title.right));
         Self { title, words, axis, pitch, dots, top, bottom, key }
     }
 }

@@ -28,15 +28,16 @@ struct Entry {
 pub(crate) struct Key {
     entries: Vec<Entry>,
     mark: f64,
+    leading: f64,
     /// Lines it takes.
     lines: usize,
 }
 
 impl Key {
-    /// The key of `words` from `left` to `right`, each beside a mark of `mark` px. Empty words
-    /// leave their mark out.
-    pub fn new<'a>(words: impl IntoIterator<Item = &'a str>, mark: f64, (left, right): (f64, f64)) -> Self {
-        let mut key = Self { entries: Vec::new(), mark, lines: 0 };
+    /// The key of `words` from `left` to `right`, each beside a mark of this width and height in
+    /// px. Empty words leave their mark out.
+    pub fn new<'a>(words: impl IntoIterator<Item = &'a str>, (mark, tall): (f64, f64), (left, right): (f64, f64)) -> Self {
+        let mut key = Self { entries: Vec::new(), mark, leading: LINE.max(tall + 5.0), lines: 0 };
         let mut x = left;
         for (index, text) in words.into_iter().enumerate().filter(|(_, text)| !text.is_empty()) {
             let words = lines(text, SMALL, false, right - left - mark - GAP, MOST_LINES);
@@ -56,7 +57,7 @@ impl Key {
 
     /// Its height.
     pub fn height(&self) -> f64 {
-        LINE * self.lines as f64
+        self.leading * self.lines as f64
     }
 
     /// Draws it from `top` down; `mark` draws a mark by the place of its words among those given,
@@ -69,7 +70,7 @@ impl Key {
         mut mark: impl FnMut(usize, f64, f64) -> Result<(), Refused>,
     ) -> Result<(), Refused> {
         for entry in &self.entries {
-            let middle = |line: usize| top + LINE * (line as f64 + 0.5);
+            let middle = |line: usize| top + self.leading * (line as f64 + 0.5);
             mark(entry.index, entry.x, middle(entry.line))?;
             for (i, words) in entry.words.iter().enumerate() {
                 sheet.text(words, (entry.x + self.mark + GAP, middle(entry.line + i)), Side::Right, small(theme))?;
@@ -84,7 +85,7 @@ mod tests {
     use super::*;
 
     fn laid(words: &[&str], right: f64) -> Vec<(usize, usize, Vec<String>)> {
-        let key = Key::new(words.iter().copied(), 9.0, (4.0, right));
+        let key = Key::new(words.iter().copied(), (9.0, 9.0), (4.0, right));
         key.entries.into_iter().map(|e| (e.index, e.line, e.words)).collect()
     }
 
@@ -109,6 +110,6 @@ mod tests {
 
     #[test]
     fn a_key_without_words_takes_no_height() {
-        assert_eq!(Key::new([""], 9.0, (4.0, 300.0)).height(), 0.0);
+        assert_eq!(Key::new([""], (9.0, 9.0), (4.0, 300.0)).height(), 0.0);
     }
 }

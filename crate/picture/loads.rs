@@ -70,7 +70,7 @@ pub fn loads_rows(panel: &LoadsPanel, width: u32) -> Vec<Place> {
 /// The key of the two lines, where a bar has them.
 fn key(panel: &LoadsPanel, rows: &Rows) -> Key {
     let shown = panel.bars.iter().any(|b| b.range.is_some());
-    Key::new([panel.range_label.as_str()].into_iter().filter(|_| shown), SAMPLE, (MARGIN, rows.right))
+    Key::new([panel.range_label.as_str()].into_iter().filter(|_| shown), (SAMPLE, 8.0), (MARGIN, rows.right))
 }
 
 impl LoadsPanel {

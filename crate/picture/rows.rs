@@ -77,6 +77,18 @@ impl Rows {
         rows
     }
 
+    /// Moves the rows down, so that something stands between title and rows.
+    pub fn lower(&mut self, by: f64) {
+        self.places.iter_mut().for_each(|place| place.y += by);
+        self.bottom += by;
+    }
+
+    /// Where bars of this height together begin: under a label above, or beside one in the middle.
+    pub fn bars_top(&self, i: usize, height: f64) -> f64 {
+        let (top, bottom) = self.bar_part(i);
+        if self.narrow { top } else { (top + bottom - height) / 2.0 }
+    }
+
     fn text_height(&self, i: usize) -> f64 {
         LEADING * self.labels[i].len() as f64
     }

@@ -85,7 +85,7 @@ fn rows(panel: &SwingsPanel, width_css: u32) -> Rows {
 /// The key: open dot, filled dot, thin line.
 fn key(panel: &SwingsPanel, rows: &Rows) -> Key {
     let words = [&panel.key.low, &panel.key.high, &panel.key.centre];
-    Key::new(words.map(String::as_str), 2.0 * DOT, (MARGIN, rows.right))
+    Key::new(words.map(String::as_str), (2.0 * DOT, 12.0), (MARGIN, rows.right))
 }
 
 /// The height of the picture at a width, in CSS px.

@@ -1,5 +1,5 @@
 //! Panels that are hard to draw: long words, small and large numbers, zero far to one side.
-use super::{crossing, dots};
+use super::{crossing, dots, map, stages};
 use crate::*;
 
 pub fn bar(label: &str, value: f64, text: &str, mark: Mark) -> Bar {
@@ -68,6 +68,14 @@ pub fn drawn() -> Vec<(String, (u32, u32), String)> {
             for (i, panel) in crossing::panels().iter().enumerate() {
                 let size = (w, crossing_height(panel, w));
                 out.push((format!("crossing {i} {w}"), size, crossing_svg(panel, size, theme).unwrap()));
+            }
+            for (i, panel) in map::panels().iter().enumerate() {
+                let size = (w, map_height(panel, w));
+                out.push((format!("map {i} {w}"), size, map_svg(panel, size, theme).unwrap()));
+            }
+            for (i, panel) in stages::panels().iter().enumerate() {
+                let size = (w, stages_height(panel, w));
+                out.push((format!("stages {i} {w}"), size, stages_svg(panel, size, theme).unwrap()));
             }
             for (i, panel) in dots::panels().iter().enumerate() {
                 let size = (w, dots_height(panel, w));

@@ -137,6 +137,65 @@ fn crossing(which: &str) -> CrossingPanel {
     }
 }
 
+fn map(columns: usize) -> MapPanel {
+    let side = |letter: &str, name: &str, look| MapSide {
+        letter: letter.to_owned(),
+        less_label: format!("{name} loads less"),
+        only_label: format!("only {name} can make them"),
+        look,
+    };
+    let rows = ["1", "2", "3", "4", "full colour"];
+    let cell = |column: usize, row: usize| match (column, row) {
+        (_, 4) => MapCell::Only(1),
+        (column, row) if column == row + 2 => MapCell::Unclear,
+        (column, row) if column > row + 2 => MapCell::Less(0),
+        (0, 0) => MapCell::Less(2),
+        _ => MapCell::Less(1),
+    };
+    MapPanel {
+        title: "Climate over signs and colours, Tern Harbour County".to_owned(),
+        across: MapAxis {
+            title: "signs of one design in one set-up".to_owned(),
+            ticks: ["1", "3", "10", "30", "100", "300", "1\u{202F}000", "3\u{202F}000"][..columns]
+                .iter()
+                .map(|t| (*t).to_owned())
+                .collect(),
+        },
+        up: MapAxis { title: "printed colours of the face".to_owned(), ticks: rows.map(str::to_owned).into() },
+        sides: vec![side("S", "screen", SCREEN), side("D", "digital", DIGITAL), side("U", "screen-uv", SCREEN_UV)],
+        cells: (0..5).map(|row| (0..columns).map(|column| cell(column, row)).collect()).collect(),
+        unclear_label: "no clear difference".to_owned(),
+        none_label: "none can make them".to_owned(),
+        own: Some((3, 1)),
+        own_label: "this order".to_owned(),
+    }
+}
+
+fn stages() -> StagesPanel {
+    let alternative = |letter: &str, label: &str, look| StagesAlternative { letter: letter.to_owned(), label: label.to_owned(), look };
+    let stage = |label: &str, values: [f64; 4]| Stage {
+        label: label.to_owned(),
+        loads: values.map(|value| StageLoad { value, text: if value == 0.0 { "0".to_owned() } else { format!("{value:.3}") } }).into(),
+    };
+    StagesPanel {
+        title: "Climate by stage, Tern Harbour County".to_owned(),
+        unit: "kg CO\u{2082}e/m\u{B2} of face".to_owned(),
+        alternatives: vec![
+            alternative("S", "screen", SCREEN),
+            alternative("U", "screen-uv", SCREEN_UV),
+            alternative("F", "film", FILM),
+            alternative("R", "digital-resin", DIGITAL_RESIN),
+        ],
+        stages: vec![
+            stage("materials", [2.1, 2.05, 2.9, 2.4]),
+            stage("screens, plates and other work before printing", [0.31, 0.3, 0.004, 0.0]),
+            stage("imaging", [0.11, 0.25, 0.02, 0.9]),
+            stage("drying", [0.42, 0.08, 0.0, 0.3]),
+            stage("clean-up", [0.09, 0.05, 0.0, 0.02]),
+        ],
+    }
+}
+
 fn write(name: &str, height: impl Fn(u32) -> u32, svg: impl Fn((u32, u32), Theme) -> Result<String, Refused>) {
     for (theme, word) in [(Theme::Light, "light"), (Theme::Dark, "dark"), (Theme::Paper, "paper")] {
         for width in [720, 390, 320] {
@@ -159,6 +218,11 @@ fn main() {
         let panel = crossing(name);
         write(name, |w| crossing_height(&panel, w), |size, theme| crossing_svg(&panel, size, theme));
     }
+    for (name, panel) in [("map", map(8)), ("map-small", map(4))] {
+        write(name, |w| map_height(&panel, w), |size, theme| map_svg(&panel, size, theme));
+    }
+    let panel = stages();
+    write("stages", |w| stages_height(&panel, w), |size, theme| stages_svg(&panel, size, theme));
     let panel = swings();
     write("swings", |w| swings_height(&panel, w), |size, theme| swings_svg(&panel, size, theme));
 }
