@@ -2,6 +2,7 @@
 
 use std::sync::LazyLock;
 
+use faceload_core::analysis::{Draws, Kept, Settings};
 use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::Tables;
 use faceload_core::inventory::{Book, Flow, Terms, What};
@@ -107,4 +108,14 @@ pub fn book(order: &Order) -> Book {
 #[track_caller]
 pub fn near(what: &str, value: f64, published: f64, within: f64) {
     assert!((value - published).abs() <= within, "{what}: {value}, published {published}, more than {within} apart");
+}
+
+/// A few draws of a comparison and all of its pairs.
+pub fn draws(comparison: &Comparison) -> Draws {
+    Draws::make(comparison, &comparison.pairs(), Settings { number: 100, ..Settings::default() }, &mut Kept::default(), |_| true)
+}
+
+/// The result of a comparison as JSON text, with a few draws.
+pub fn json(comparison: &Comparison, pair: Option<(usize, usize)>) -> String {
+    faceload_report::result::json(comparison, &draws(comparison), pair)
 }

@@ -112,7 +112,8 @@ fn piped_output_has_no_escape_codes_with_or_without_no_color() {
 #[test]
 fn bold_changes_nothing_but_escape_codes() {
     let comparison = shop::compared(STOP);
-    let (plain, bold) = (terminal::comparison(&comparison, None, false), terminal::comparison(&comparison, None, true));
+    let draws = shop::draws(&comparison);
+    let (plain, bold) = (terminal::comparison(&comparison, &draws, None, false), terminal::comparison(&comparison, &draws, None, true));
     assert!(!plain.contains('\u{1b}') && bold.contains("\u{1b}[1m"));
     assert_eq!(bold.replace("\u{1b}[1m", "").replace("\u{1b}[0m", ""), plain);
 }
