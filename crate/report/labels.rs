@@ -29,7 +29,7 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 56] = [
+pub const LABELS: [Label; 59] = [
     label_of("order", "The order", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
@@ -80,12 +80,15 @@ pub const LABELS: [Label; 56] = [
     label_of("factor", "factor", Standard("GHG Protocol, emission factor")),
     label_of("input", "input", Standard("ISO 14040")),
     label_of("value", "value", Ours),
-    label_of("range", "range", Ours),
     label_of("grade", "grade", Ours),
     label_of("source", "source", Ours),
     label_of("place", "place", Ours),
     label_of("pair", "compare", Ours),
     label_of("indicator", "look at", Ours),
+    label_of("over", "over", Ours),
+    label_of("colours", "colours", Trade),
+    label_of("across", "two at once, across", Ours),
+    label_of("down", "down", Ours),
 ];
 
 /// The text of a label.
