@@ -5,23 +5,30 @@
   const { element, fill, picture, save } = faceload;
   /** Longer tables are folded. */
   const SHORT = 12;
+  /** Longer words want room. */
+  const LONG = 16;
 
   const shownOf = (cell) => (typeof cell === "string" ? cell : cell.shown);
 
-  function cell(one, column, numbers) {
+  function cell(one, column, kinds) {
     const text = shownOf(one);
-    const number = numbers[column] ? "number" : undefined;
-    const facts = typeof one === "string" ? { class: number, text } : { class: number, text, title: String(one.value), "data-value": one.value };
+    const facts = typeof one === "string" ? { class: kinds[column], text } : { class: kinds[column], text, title: String(one.value), "data-value": one.value };
     return column === 0 && text !== "" ? element("th", { scope: "row", ...facts }) : element("td", facts);
   }
 
+  /** A column of numbers stands to the right. */
+  function kind(cells) {
+    const words = cells.filter((one) => typeof one === "string" && one !== "");
+    if (words.length === 0) return "number";
+    return words.some((one) => one.length > LONG) ? "words" : undefined;
+  }
+
   function table(one) {
-    // A column of numbers stands to the right.
-    const numbers = one.columns.map((_, column) => one.rows.every((row) => typeof row[column] !== "string" || row[column] === "") && one.rows.some((row) => typeof row[column] !== "string"));
-    const head = one.columns.map((text, column) => (text ? element("th", { scope: "col", class: numbers[column] ? "number" : undefined, text }) : element("td")));
+    const kinds = one.columns.map((_, column) => kind(one.rows.map((row) => row[column] ?? "")));
+    const head = one.columns.map((text, column) => (text ? element("th", { scope: "col", class: kinds[column], text }) : element("td")));
     return element("div", { class: "wide-table", tabindex: 0, role: "region", "aria-label": one.caption },
-      element("table", { class: "found" }, element("caption", { text: one.caption }), element("thead", {}, element("tr", {}, ...head)),
-        element("tbody", {}, ...one.rows.map((row) => element("tr", {}, ...row.map((each, column) => cell(each, column, numbers)))))));
+      element("table", { class: "found" }, element("caption", {}, element("span", { text: one.caption })), element("thead", {}, element("tr", {}, ...head)),
+        element("tbody", {}, ...one.rows.map((row) => element("tr", {}, ...row.map((each, column) => cell(each, column, kinds)))))));
   }
 
   function pictures(shown, words) {
@@ -47,7 +54,7 @@
     const { heading, sentences, tables } = shown.figure;
     const rows = tables.reduce((sum, one) => sum + one.rows.length, 0);
     const open = place.querySelector("details")?.open;
-    const folded = shown.svg || rows > SHORT;
+    const folded = (shown.svg || rows > SHORT) && !place.closest("details");
     const many = tables.map(table);
     fill(place, element("figure", {},
       ...(heading ? [element("h3", { text: heading })] : []), ...sentences.map((text) => element("p", { text })), ...pictures(shown, [heading, ...sentences].join(" ")),

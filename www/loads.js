@@ -54,7 +54,7 @@
     const beside = view.beside.map((row) => element("tr", {},
       element("th", { scope: "row", text: row.label }), element("td", { text: row.unit }),
       ...row.texts.map((text) => element("td", { class: "number", text }))));
-    fill(part("numbers"), element("caption", { class: "quiet" }),
+    fill(part("numbers"), element("caption", {}, element("span")),
       element("thead", {}, head), element("tbody", {}, ...loads), element("tbody", { class: "beside" }, ...beside));
   }
 
@@ -71,7 +71,7 @@
 
   /** Under each load the middle 90 % of its draws; nothing where it has none, or none yet. */
   function ranges(view, sure) {
-    part("numbers").caption.textContent = `Loads ${view.per_words}${sure ? "; under each, the middle 90 % of its draws" : "; the middle 90 % of the draws follow"}`;
+    part("numbers").caption.firstChild.textContent = `Loads ${view.per_words}${sure ? "; under each, the middle 90 % of its draws" : "; the middle 90 % of the draws follow"}`;
     const [body] = part("numbers").tBodies;
     view.indicators.forEach((_, row) => view.alternatives.forEach((__, column) => {
       const place = body.rows[row].cells[column + 2].lastChild;
