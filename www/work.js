@@ -50,8 +50,10 @@
 
     function heard(data) {
       if (data.refused) inThePage();
-      else if (data.id === running?.id && "share" in data) running.told?.(data.share);
-      else if (data.id === running?.id) {
+      // Of what was dropped meanwhile nothing is heard; a worker that is ready has no work yet.
+      if (!running || data.id !== running.id) return;
+      if ("share" in data) running.told?.(data.share);
+      else {
         // After a fault of the program nothing of it is trusted.
         if (data.failed) spawn();
         end(data);
