@@ -29,12 +29,13 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 51] = [
+pub const LABELS: [Label; 52] = [
     label_of("order", "The order", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
     label_of("moves", "What moves it", Ours),
     label_of("sources", "Factors and sources", Ours),
+    label_of("credits", "Sources, licences and credits", Ours),
     label_of("arithmetic", "How computed", Ours),
     label_of("by-line", "Line by line", Trade),
     label_of("limits", "What this does not say", Ours),

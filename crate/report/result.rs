@@ -24,9 +24,17 @@ struct Exchange<'a> {
     not_covered: &'static str,
     caution: &'static str,
     standing: &'static str,
+    tables: TablesOf<'a>,
     alternatives: Vec<One<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     between: Option<Between<'a>>,
+}
+
+/// The tables that the result rests on.
+#[derive(Serialize)]
+struct TablesOf<'a> {
+    sha_256: String,
+    own_rows: &'a [String],
 }
 
 /// A pair on the lines both can make.
@@ -67,6 +75,7 @@ pub fn json(comparison: &Comparison, pair: Option<(usize, usize)>) -> String {
         not_covered: NOT_COVERED,
         caution: CAUTION,
         standing: STANDING,
+        tables: TablesOf { sha_256: comparison.order.tables.to_string(), own_rows: &comparison.order.own_rows },
         alternatives: alternatives.collect(),
         between: pair.map(|(a, b)| between(comparison, a, b)),
     };

@@ -2,6 +2,7 @@
 
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
+use faceload_core::order::Order;
 
 use crate::labels::label;
 use crate::view::beside;
@@ -74,13 +75,14 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
         out.push_str(&wrapped(&line, 2));
     }
     out.push_str(&wrapped(&format!("Left out: {}.", words::left_out(&comparison.order, comparison.boundary).join("; ")), 2));
-    out.push_str(&standing());
+    out.push_str(&standing(&comparison.order));
     out
 }
 
-/// What stands under every output: what is not covered, the caution, what kind of statement it is.
-pub fn standing() -> String {
-    [words::NOT_COVERED, words::CAUTION, words::STANDING].map(|line| wrapped(line, 2)).concat()
+/// What stands under every output: what is not covered, the caution, what kind of statement it is, on which tables.
+pub fn standing(order: &Order) -> String {
+    let tables = words::tables(order);
+    [words::NOT_COVERED, words::CAUTION, words::STANDING, &tables].map(|line| wrapped(line, 2)).concat()
 }
 
 /// The table: a row per indicator, a column per alternative, then what stands beside.

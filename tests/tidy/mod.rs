@@ -1,5 +1,6 @@
 //! The files themselves: floors, sizes, words, labels, tables.
 
+mod bit_flips;
 mod files;
 mod floors;
 mod labels;
