@@ -6,7 +6,7 @@ use super::{below, below_ending, name_of, none, text_of, top, without_tests};
 const LONGEST: usize = 400;
 
 /// Files that are kept as text.
-const TEXTS: [&str; 18] = [
+const TEXTS: [&str; 19] = [
     "rs",
     "toml",
     "md",
@@ -25,6 +25,7 @@ const TEXTS: [&str; 18] = [
     "LICENSE",
     "yml",
     "txt",
+    "py",
 ];
 
 #[test]
