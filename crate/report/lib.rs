@@ -4,12 +4,16 @@
 
 pub mod catalogue;
 pub mod cautions;
+pub mod drivers;
 pub mod explain;
+pub mod figure;
+pub mod flips;
 pub mod job_lines;
 pub mod labels;
 pub mod panel;
 pub mod result;
 pub mod source_list;
+pub mod sureness;
 pub mod terminal;
 pub mod view;
 pub mod words;

@@ -60,3 +60,18 @@ pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator,
         rows: rows.collect(),
     }
 }
+
+/// Said of what has a table only.
+pub fn no_picture(what: &str) -> Result<String, String> {
+    Err(format!("{what} have no picture where one was wanted; take their table as CSV: `--csv`"))
+}
+
+/// The swings as SVG, for a page's width.
+pub fn swings_svg(comparison: &Comparison, (a, b): (usize, usize), indicator: Indicator, list: &[Swing]) -> Result<String, String> {
+    let panel = swings(comparison, a, b, indicator, list);
+    let size = (WIDE, faceload_picture::swings_height(&panel, WIDE));
+    faceload_picture::swings_svg(&panel, size, faceload_picture::Theme::Paper).map_err(|refused| refused.to_string())
+}
+
+/// The width of a picture in a file, in CSS px.
+const WIDE: u32 = 720;

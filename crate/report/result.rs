@@ -2,10 +2,12 @@
 
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
+use faceload_core::order::Order;
 use faceload_core::quantity::Kind;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
+use crate::figure::Figure;
 use crate::words::{CAUTION, HOW_SURE, NOT_COVERED, STANDING};
 
 /// The version of the result's form.
@@ -24,17 +26,22 @@ struct Exchange<'a> {
     not_covered: &'static str,
     caution: &'static str,
     standing: &'static str,
-    tables: TablesOf<'a>,
+    factors: FactorsOf<'a>,
     alternatives: Vec<One<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     between: Option<Between<'a>>,
 }
 
-/// The tables that the result rests on.
+/// The tables that a result rests on.
 #[derive(Serialize)]
-struct TablesOf<'a> {
+struct FactorsOf<'a> {
     sha_256: String,
     own_rows: &'a [String],
+}
+
+/// The tables that an order was read with.
+fn factors(order: &Order) -> FactorsOf<'_> {
+    FactorsOf { sha_256: order.tables.to_string(), own_rows: &order.own_rows }
 }
 
 /// A pair on the lines both can make.
@@ -75,11 +82,24 @@ pub fn json(comparison: &Comparison, pair: Option<(usize, usize)>) -> String {
         not_covered: NOT_COVERED,
         caution: CAUTION,
         standing: STANDING,
-        tables: TablesOf { sha_256: comparison.order.tables.to_string(), own_rows: &comparison.order.own_rows },
+        factors: factors(&comparison.order),
         alternatives: alternatives.collect(),
         between: pair.map(|(a, b)| between(comparison, a, b)),
     };
     let mut text = serde_json::to_string_pretty(&exchange).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+/// A figure as JSON text, with the tables it rests on.
+pub fn figure(figure: &Figure, order: &Order) -> String {
+    #[derive(Serialize)]
+    struct Whole<'a> {
+        #[serde(flatten)]
+        figure: &'a Figure,
+        factors: FactorsOf<'a>,
+    }
+    let mut text = serde_json::to_string_pretty(&Whole { figure, factors: factors(order) }).unwrap_or_default();
     text.push('\n');
     text
 }

@@ -306,6 +306,11 @@ pub fn capital(text: &str) -> String {
     letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
+/// The same, unless it begins with an id.
+pub fn capital_unless(text: &str, ids: [&str; 2]) -> String {
+    if ids.iter().any(|id| text.starts_with(id)) { text.to_owned() } else { capital(text) }
+}
+
 /// How one indicator differs in a pair.
 pub fn difference(comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> String {
     let (first, second) = (&comparison.models[a].alternative.id, &comparison.models[b].alternative.id);

@@ -71,13 +71,15 @@ fn the_fingerprint_of_the_tables_goes_with_every_result() {
     let own = full(&[&folder]);
     assert_ne!(own, built_in);
     for (mark, rows, words) in [(&built_in, 0, &[][..]), (&own, 1, &["--factors", &folder][..])] {
-        for command in [&["compare"][..], &["lines"], &["explain", "--alternative", "screen", "--indicator", "co2e"]] {
+        let explain = &["explain", "--alternative", "screen", "--indicator", "co2e"][..];
+        for command in [&["compare"][..], &["lines"], explain, &["drivers"], &["spread", "--draws", "1000"]] {
             let said = faceload(&[command, words].concat()).result;
             assert!(said.contains(&format!("Tables {}: ", &mark[..12])), "{said}");
         }
+        assert_eq!(loads(&[&["drivers", "--json"], words].concat())["factors"]["sha_256"], **mark);
         let json = loads(&[&["compare", "--json"], words].concat());
-        assert_eq!(json["tables"]["sha_256"], **mark);
-        assert_eq!(json["tables"]["own_rows"].as_array().map(Vec::len), Some(rows));
+        assert_eq!(json["factors"]["sha_256"], **mark);
+        assert_eq!(json["factors"]["own_rows"].as_array().map(Vec::len), Some(rows));
     }
 }
 
@@ -96,7 +98,7 @@ fn a_sign_code_of_the_users_own_is_named() {
     let folder = folder("stop", &[("sign-codes.csv", &own)]);
     let said = faceload(&["compare", "--factors", &folder]).result;
     assert!(said.contains("in place of or beside the built-in ones: R1-1\n"), "{said}");
-    assert_eq!(loads(&["compare", "--factors", &folder, "--json"])["tables"]["own_rows"][0], "R1-1");
+    assert_eq!(loads(&["compare", "--factors", &folder, "--json"])["factors"]["own_rows"][0], "R1-1");
 }
 
 #[test]

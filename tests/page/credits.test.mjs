@@ -43,7 +43,7 @@ test("on paper the credits stand open, and are shut again after it", async () =>
 
 test("the page names the tables by the fingerprint of the command line", async () => {
   ({ page, complaints } = await openDemo(browser, "stop"));
-  const mark = JSON.parse(commandLine(await page.evaluate(() => JSON.parse(window.faceload.demosJson())[0].order), "m2", "face")).tables.sha_256;
+  const mark = JSON.parse(commandLine(await page.evaluate(() => JSON.parse(window.faceload.demosJson())[0].order), "m2", "face")).factors.sha_256;
   assert.match(mark, /^[0-9a-f]{64}$/);
   assert.ok((await wordsOf(page, "#tables")).startsWith(`Tables ${mark.slice(0, 12)}: `));
 });

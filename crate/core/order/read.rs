@@ -80,6 +80,8 @@ pub struct Order {
     pub own_rows: Vec<String>,
     /// Inputs moved by hand for all alternatives, by id; not part of the file.
     pub moved: Vec<(String, f64)>,
+    /// Inputs held at a value without spread, by id, while something is varied; not part of the file.
+    pub held: Vec<(String, f64)>,
     /// The document, for the lines of later faults.
     pub document: Rc<Document>,
 }
@@ -253,6 +255,7 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
         tables: tables.fingerprint.clone(),
         own_rows: tables.own.clone(),
         moved: Vec::new(),
+        held: Vec::new(),
         document: Rc::clone(document),
     })
 }
