@@ -47,5 +47,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let Some(found) = found else { return Err(Failure::Input(Vec::new())) };
     asked::progress("break-even")(1.0);
     let figure = flips::break_even(&comparison, pair, indicator, &found);
-    arguments.form.show(&figure, || flip_panels::crossing_file(&comparison, pair, indicator, &found))
+    arguments.form.show(&figure, &comparison.order, || flip_panels::crossing_file(&comparison, pair, indicator, &found))
 }

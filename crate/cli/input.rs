@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::io::Read;
 
 use faceload_core::comparison::{CompareFault, Comparison, compare};
-use faceload_core::factors::{FILES, Tables, Texts};
+use faceload_core::factors::{FILES, TableFault, Tables, Texts};
 use faceload_core::load::Per;
 use faceload_core::order::{Boundary, Document, Order, OrderFault, demo};
 use faceload_report::{cautions, words};
@@ -34,11 +34,12 @@ pub struct OrderArguments {
 
 /// The tables built in, or with a folder's own rows.
 pub fn tables(folder: Option<&str>) -> Result<Tables, Failure> {
-    let read = match folder {
-        None => Tables::embedded(),
-        Some(folder) => Tables::with_own(folder, &own_texts(folder)?),
-    };
-    read.map_err(|faults| Failure::Table(faults.iter().map(ToString::to_string).collect()))
+    let failed = |faults: Vec<TableFault>| Failure::Table(faults.iter().map(ToString::to_string).collect());
+    let built_in = Tables::embedded().map_err(failed)?;
+    match folder {
+        None => Ok(built_in),
+        Some(folder) => built_in.with_own(folder, &own_texts(folder)?).map_err(failed),
+    }
 }
 
 /// The texts of a folder of own tables; a file that is not there has no rows.

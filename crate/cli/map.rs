@@ -54,5 +54,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
         return Err(Failure::Input(Vec::new()));
     };
     let figure = flips::map(&comparison, pair, indicator, &found);
-    arguments.form.show(&figure, || panel::no_picture("map"))
+    arguments.form.show(&figure, &comparison.order, || panel::no_picture("map"))
 }

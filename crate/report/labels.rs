@@ -29,7 +29,7 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 56] = [
+pub const LABELS: [Label; 57] = [
     label_of("order", "The order", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
@@ -40,6 +40,7 @@ pub const LABELS: [Label; 56] = [
     label_of("choices", "Choices of method", Ours),
     label_of("plan", "Each job by whoever loads least", Ours),
     label_of("sources", "Factors and sources", Ours),
+    label_of("credits", "Sources, licences and credits", Ours),
     label_of("arithmetic", "How computed", Ours),
     label_of("by-line", "Line by line", Trade),
     label_of("limits", "What this does not say", Ours),

@@ -114,6 +114,11 @@ pub fn own_rows(order: &Order) -> Vec<String> {
     vec![format!("Rows of own tables, in place of or beside the built-in ones: {}", join(&ids))]
 }
 
+/// Which tables a result rests on.
+pub fn tables(order: &Order) -> String {
+    format!("Tables {}: results with the same mark rest on the same rows.", order.tables.short())
+}
+
 /// How much face the order is, on how many lines.
 pub fn extent(comparison: &Comparison) -> String {
     let lines: usize = comparison.jobs.iter().map(|job| job.lines).sum();

@@ -12,7 +12,7 @@ fn faults(change: impl FnOnce(&mut Texts)) -> Vec<TableFault> {
 }
 
 /// The cells of a line, quoted ones as they are.
-fn cells(line: &str) -> Vec<String> {
+pub(super) fn cells(line: &str) -> Vec<String> {
     let mut cells = vec![String::new()];
     let mut quoted = false;
     for c in line.chars() {
@@ -46,7 +46,7 @@ fn written(text: &str, line: usize, column: &str, cell: &str) -> String {
 }
 
 /// Where a table stands among the texts.
-fn table<'a>(texts: &'a mut Texts, file: &str) -> &'a mut String {
+pub(super) fn table<'a>(texts: &'a mut Texts, file: &str) -> &'a mut String {
     match file {
         "practice.csv" => &mut texts.practice,
         "factors.csv" => &mut texts.factors,
@@ -195,6 +195,63 @@ fn a_number_below_nothing_is_refused() {
         texts.practice = written(&texts.practice, 3, "spread", "triangular");
     });
     assert!(found.iter().any(|fault| fault.line == 3), "a fan of -1 kW per m3/s was taken");
+}
+
+#[test]
+fn a_cell_that_runs_over_its_neighbours_is_refused() {
+    // A quote lost or won lets one cell swallow a comma, or rows: what stands in it then is no plain text.
+    for (from, to) in
+        [(",\"CO2 of", "<\"CO2 of"), (",\"CO2 of", ",\"\nCO2 of"), (",\"CO2 of", ",\"\u{1b}CO2 of"), (",\"CO2 of", ",\"\"\"CO2 of")]
+    {
+        let found = faults(|texts| texts.factors = texts.factors.replacen(from, to, 1));
+        assert!(!found.is_empty() && found.iter().all(|fault| fault.line > 0), "{to}: {found:?}");
+    }
+}
+
+#[test]
+fn a_name_that_is_none_is_refused() {
+    let refused = |change: &dyn Fn(&mut Texts), column: &str| {
+        let found = faults(|texts| change(texts));
+        assert!(found.iter().any(|fault| fault.column == column && fault.help == "rename the row"), "{column}: {found:?}");
+    };
+    refused(&|texts| texts.practice = written(&texts.practice, 2, "id", "air copy"), "id");
+    refused(&|texts| texts.factors = written(&texts.factors, 2, "id", "Electricity"), "id");
+    refused(&|texts| texts.sources = written(&texts.sources, 2, "key", "air.properties"), "key");
+    refused(&|texts| texts.signs = written(&texts.signs, 2, "code", "D 1"), "code");
+}
+
+#[test]
+fn a_source_without_the_credit_its_licence_asks_for_is_refused() {
+    let line = |texts: &Texts, licence: &str| texts.sources.lines().position(|line| line.contains(licence)).expect("a source") + 1;
+    for licence in ["Open Government Licence", ",MIT,"] {
+        let found = faults(|texts| texts.sources = written(&texts.sources, line(texts, licence), "attribution", " "));
+        assert!(matches!(&found[..], [fault] if fault.column == "attribution"), "{licence}: {found:?}");
+    }
+    for licence in ["CC BY 4.0", "ODC-By 1.0"] {
+        let found = faults(|texts| {
+            let line = line(texts, "public domain");
+            texts.sources = written(&written(&texts.sources, line, "attribution", ""), line, "licence", licence);
+        });
+        assert!(matches!(&found[..], [fault] if fault.column == "attribution"), "{licence}: {found:?}");
+    }
+    // Public domain and facts alone ask for none.
+    assert!(faults(|texts| texts.sources = written(&texts.sources, line(texts, "public domain"), "attribution", "")).is_empty());
+}
+
+#[test]
+fn colours_that_cannot_be_read_are_refused_and_not_left_out() {
+    for colours in ["green 81.6; white 18.4; red", "green 81.2; white 18.4; red 0&4", "green -1; white 101", "green; white 100"] {
+        let found = faults(|texts| texts.signs = written(&texts.signs, 2, "colours", colours));
+        assert!(found.iter().any(|fault| fault.column == "colours"), "{colours}: {found:?}");
+    }
+    let found = faults(|texts| texts.signs = written(&texts.signs, 2, "measured_width", "1"));
+    assert!(found.iter().any(|fault| fault.column == "cut_length"), "{found:?}");
+}
+
+#[test]
+fn a_sign_of_a_better_grade_than_its_source_is_refused() {
+    let found = faults(|texts| texts.signs = written(&texts.signs, 2, "grade", "A"));
+    assert!(found.iter().any(|fault| fault.column == "grade" && fault.wanted == "B or lower"), "{found:?}");
 }
 
 #[test]

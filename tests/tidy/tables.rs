@@ -1,7 +1,6 @@
-//! The tables of `factors/`: sorted, described as they are, and read without a fault.
+//! The tables of `factors/`: sorted, and read without a fault.
 
 use faceload_core::factors::Tables;
-use serde_json::Value;
 
 use super::{none, text_of, top};
 
@@ -25,24 +24,6 @@ fn rows_are_sorted_by_their_keys() {
         let keys = keys(file);
         none(keys.windows(2).filter(|pair| pair[0] >= pair[1]).map(|pair| format!("{file}: `{}` before `{}`", pair[0], pair[1])).collect());
         assert!(keys.len() > 3);
-    }
-}
-
-#[test]
-fn the_description_of_the_tables_names_their_columns() {
-    let package: Value = serde_json::from_str(&text_of(&top().join("factors/datapackage.json"))).expect("JSON");
-    let resources = package["resources"].as_array().expect("a list of tables");
-    assert_eq!(resources.len(), 4);
-    for resource in resources {
-        let path = resource["path"].as_str().expect("a path");
-        let fields = resource["schema"]["fields"].as_array().expect("fields");
-        let described: Vec<&str> = fields.iter().filter_map(|field| field["name"].as_str()).collect();
-        let text = text_of(&top().join("factors").join(path));
-        assert_eq!(described, text.lines().next().unwrap_or_default().split(',').collect::<Vec<_>>(), "{path}");
-        assert!(
-            fields.iter().all(|field| field["description"].as_str().is_some_and(|words| !words.is_empty())),
-            "{path}: a field without words"
-        );
     }
 }
 

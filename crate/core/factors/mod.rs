@@ -3,9 +3,12 @@
 
 mod fault;
 mod file_names;
+mod fingerprint;
 mod grade;
 mod input;
+mod licence;
 mod reading;
+mod row;
 mod sign;
 mod source;
 mod spread;
@@ -13,8 +16,10 @@ mod table;
 
 pub use fault::TableFault;
 pub use file_names::FILES;
+pub use fingerprint::Fingerprint;
 pub use grade::Grade;
 pub use input::{Input, Origin, Scope};
+pub use licence::Licence;
 pub(crate) use sign::{COLOURS, SHAPES};
 pub use sign::{Legend, SignRow};
 pub use source::{Seen, Source};

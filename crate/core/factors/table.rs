@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::reading::Reading;
-use super::{Input, SignRow, Source, TableFault};
+use super::fingerprint::{Fingerprint, Written};
+use super::{Input, SignRow, Source, TableFault, reading};
 
 /// The texts of the tables; an empty one has no rows.
 #[derive(Debug, Clone, Default)]
@@ -20,7 +20,7 @@ pub struct Texts {
 }
 
 /// The tables, read and checked.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Default)]
 pub struct Tables {
     /// Every input of practice and factors, sorted by id.
     pub inputs: Vec<Arc<Input>>,
@@ -28,8 +28,12 @@ pub struct Tables {
     pub sources: BTreeMap<String, Source>,
     /// The sign codes by code.
     pub signs: BTreeMap<String, SignRow>,
-    /// The rows that own tables put in place of, or beside, the built-in ones, by id.
+    /// The rows that own tables put in place of, or beside, the built-in ones, by id or sign code.
     pub own: Vec<String>,
+    /// The fingerprint of all of them.
+    pub fingerprint: Fingerprint,
+    /// The rows as they are written.
+    pub(super) written: Written,
 }
 
 impl Texts {
@@ -52,17 +56,12 @@ impl Tables {
 
     /// Reads the tables; all faults at once.
     pub fn read(texts: &Texts) -> Result<Self, Vec<TableFault>> {
-        let mut reading = Reading::new();
-        reading.take("factors", texts, false);
-        reading.finish()
+        reading::read("factors", texts, None)
     }
 
-    /// The built-in tables with a folder's own rows in place of or beside theirs.
-    pub fn with_own(folder: &str, own: &Texts) -> Result<Self, Vec<TableFault>> {
-        let mut reading = Reading::new();
-        reading.take("factors", &Texts::embedded(), false);
-        reading.take(folder, own, true);
-        reading.finish()
+    /// These tables with a folder's own rows in place of or beside theirs.
+    pub fn with_own(&self, folder: &str, own: &Texts) -> Result<Self, Vec<TableFault>> {
+        reading::read(folder, own, Some(self))
     }
 
     /// The place of an input among the sorted rows.

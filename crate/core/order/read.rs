@@ -6,7 +6,7 @@ use serde_json::Value;
 
 use super::fields::{Fields, offer, quoted};
 use super::{Alternative, Document, GwpSet, Line, OrderFault, Site, alternative, default_alternatives, line};
-use crate::factors::Tables;
+use crate::factors::{Fingerprint, Tables};
 use crate::quantity::group;
 
 /// What is counted.
@@ -74,6 +74,8 @@ pub struct Order {
     pub alternatives: Vec<Alternative>,
     /// The orders added up: name and lines of each.
     pub sums: Vec<(String, usize)>,
+    /// The fingerprint of the tables it was read with.
+    pub tables: Fingerprint,
     /// Rows of own tables, by id.
     pub own_rows: Vec<String>,
     /// Inputs moved by hand for all alternatives, by id; not part of the file.
@@ -250,6 +252,7 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
         lines: Rc::new(lines),
         alternatives,
         sums,
+        tables: tables.fingerprint.clone(),
         own_rows: tables.own.clone(),
         moved: Vec::new(),
         held: Vec::new(),
