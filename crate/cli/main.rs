@@ -14,6 +14,7 @@ mod map;
 mod plan;
 mod sources;
 mod spread;
+mod stages;
 mod switches;
 
 use std::process::ExitCode;
@@ -36,6 +37,8 @@ enum Command {
     Compare(compare::Arguments),
     /// Show how a load is computed, down to source, place and grade.
     Explain(explain::Arguments),
+    /// Show where a load comes from, stage by stage.
+    Stages(stages::Arguments),
     /// Show how sure a pair's difference is: intervals, ratio, ranks.
     Spread(spread::Arguments),
     /// Show which inputs move a pair's difference, and whose its variance is.
@@ -107,6 +110,7 @@ fn main() -> ExitCode {
     let done = match Arguments::parse().command {
         Command::Compare(arguments) => compare::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
+        Command::Stages(arguments) => stages::run(&arguments),
         Command::Spread(arguments) => spread::run(&arguments),
         Command::Drivers(arguments) => drivers::run(&arguments),
         Command::BreakEven(arguments) => break_even::run(&arguments),

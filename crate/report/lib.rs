@@ -14,6 +14,7 @@ pub mod labels;
 pub mod panel;
 pub mod result;
 pub mod source_list;
+pub mod stages;
 pub mod sureness;
 pub mod terminal;
 pub mod view;

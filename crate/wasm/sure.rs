@@ -12,7 +12,7 @@ use faceload_core::factors::Tables;
 use faceload_core::load::Indicator;
 use faceload_picture::Theme;
 use faceload_report::figure::Figure;
-use faceload_report::{drivers, flip_panels, flips, sureness};
+use faceload_report::{drivers, flip_panels, flips, stages as by_stage, sureness};
 use serde::{Deserialize, Serialize};
 
 use crate::door::{Fault, compared, indicator, plain, theme, with_tables};
@@ -196,7 +196,18 @@ pub fn map(order: &str, asked: &Asked, go_on: impl FnMut(f64) -> bool) -> Result
         let found = SCANNED.with_borrow_mut(|kept| mapping(&pairing, across, down, settings(asked, 500), kept, go_on));
         let Some(found) = found else { return Err(vec![plain("stopped".to_owned())]) };
         let figure = flips::map(&looked.comparison, looked.pair, looked.indicator, &found);
-        text(&shown(figure, None)?)
+        let svg = flip_panels::map_picture(&looked.comparison, looked.pair, looked.indicator, &found, looked.width, looked.theme);
+        text(&shown(figure, Some(svg))?)
+    })
+}
+
+/// Where a load comes from, stage by stage.
+pub fn stages(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
+    with_tables(|tables| {
+        let looked = Looked::at(tables, order, asked)?;
+        let figure = by_stage::figure(&looked.comparison, looked.indicator);
+        let svg = by_stage::picture(&looked.comparison, looked.indicator, looked.width, looked.theme);
+        text(&shown(figure, Some(svg))?)
     })
 }
 
