@@ -4,6 +4,7 @@
 //! others and more.
 
 mod draws;
+mod flips;
 mod inputs;
 mod jobs;
 mod loads;
