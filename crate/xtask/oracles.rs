@@ -48,13 +48,17 @@ fn run_alone() -> Outcome {
 /// Runs every script, all of them even where one differs.
 pub fn run() -> Outcome {
     program::run(&mut program::cargo(&["build", "--quiet", "--package", "faceload"]))?;
-    program::run(&mut program::cargo(&["build", "--quiet", "--package", "faceload-core", "--example", "units"]))?;
+    program::run(&mut program::cargo(&["build", "--quiet", "--package", "faceload-core", "--examples"]))?;
     let built = |folder: &Path, name: &str| folder.join(format!("{name}{}", std::env::consts::EXE_SUFFIX));
     let debug = place::target().join("debug");
     let mut differ = Vec::new();
     for script in scripts()? {
         let mut python = program::program(&of_environment("python"), &["-B", &script.display().to_string()]);
-        python.env("FACELOAD", built(&debug, "faceload")).env("FACELOAD_UNITS", built(&debug.join("examples"), "units"));
+        let example = |name: &str| built(&debug.join("examples"), name);
+        python
+            .env("FACELOAD", built(&debug, "faceload"))
+            .env("FACELOAD_UNITS", example("units"))
+            .env("FACELOAD_PAIR", example("pair_model"));
         if program::run(&mut python).is_err() {
             differ.push(place::shown(&script));
         }
