@@ -34,7 +34,7 @@ pub const LABELS: [Label; 57] = [
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
     label_of("moves", "What moves it", Ours),
-    label_of("range", "middle 50 % and 90 % of the draws", Ours),
+    label_of("draws-range", "middle 50 % and 90 % of the draws", Ours),
     label_of("flips", "Where it flips", Ours),
     label_of("sure", "How sure", Ours),
     label_of("choices", "Choices of method", Ours),
