@@ -72,6 +72,9 @@ pub fn comparison(comparison: &Comparison, draws: &Draws, between: Option<(usize
         }
     }
     out.push_str(&format!("\n{}\n", heading(label("limits"))));
+    if let Some(line) = sureness::off_headlines(comparison, draws, &pairs) {
+        out.push_str(&wrapped(&line, 2));
+    }
     for line in [words::orders(&comparison.order), words::own_rows(&comparison.order), cautions::unusual(comparison)].concat() {
         out.push_str(&wrapped(&line, 2));
     }
