@@ -14,14 +14,16 @@ fn keys(file: &str) -> Vec<String> {
 fn the_built_in_tables_hold_together() {
     let tables =
         Tables::embedded().unwrap_or_else(|faults| panic!("{}", faults.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n")));
-    assert_eq!(tables.inputs.len(), keys("practice.csv").len() + keys("factors.csv").len());
+    let gases: usize = tables.carriers.values().map(|carrier| if carrier.by_gas { 3 } else { 1 }).sum();
+    assert_eq!(tables.carriers.len(), keys("carriers.csv").len());
+    assert_eq!(tables.inputs.len(), keys("practice.csv").len() + keys("factors.csv").len() + gases);
     assert_eq!(tables.signs.len(), keys("sign-codes.csv").len());
     assert_eq!(tables.sources.len(), keys("sources.csv").len());
 }
 
 #[test]
 fn rows_are_sorted_by_their_keys() {
-    for file in ["practice.csv", "factors.csv", "sources.csv", "sign-codes.csv"] {
+    for file in ["practice.csv", "factors.csv", "carriers.csv", "sources.csv", "sign-codes.csv"] {
         let keys = keys(file);
         none(keys.windows(2).filter(|pair| pair[0] >= pair[1]).map(|pair| format!("{file}: `{}` before `{}`", pair[0], pair[1])).collect());
         assert!(keys.len() > 3);
@@ -32,7 +34,7 @@ fn rows_are_sorted_by_their_keys() {
 fn the_description_of_the_tables_names_their_columns() {
     let package: Value = serde_json::from_str(&text_of(&top().join("factors/datapackage.json"))).expect("JSON");
     let resources = package["resources"].as_array().expect("a list of tables");
-    assert_eq!(resources.len(), 4);
+    assert_eq!(resources.len(), 5);
     for resource in resources {
         let path = resource["path"].as_str().expect("a path");
         let fields = resource["schema"]["fields"].as_array().expect("fields");

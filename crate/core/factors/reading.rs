@@ -3,27 +3,28 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::file_names::{FACTORS, PRACTICE, SIGNS, SOURCES};
+use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOURCES};
+use super::carrier;
 use super::sign::{COLOURS, Legend, SHAPES};
 use super::source::KINDS;
 use super::{Grade, Input, Origin, Scope, Seen, SignRow, Source, Spread, TableFault, Tables, Texts};
 use crate::quantity::{UnitText, read_number};
 
 /// A row being read: named cells, and the faults found in them.
-struct Row<'a> {
-    folder: &'a str,
+pub(super) struct Row<'a> {
+    pub(super) folder: &'a str,
     file: &'static str,
-    line: u64,
+    pub(super) line: u64,
     cells: BTreeMap<&'a str, &'a str>,
     faults: &'a mut Vec<TableFault>,
 }
 
 impl Row<'_> {
-    fn text(&self, column: &str) -> String {
+    pub(super) fn text(&self, column: &str) -> String {
         self.cells.get(column).copied().unwrap_or_default().to_owned()
     }
 
-    fn refuse(&mut self, column: &str, wanted: &str, help: &str) {
+    pub(super) fn refuse(&mut self, column: &str, wanted: &str, help: &str) {
         let came = self.text(column);
         self.faults.push(TableFault {
             folder: self.folder.to_owned(),
@@ -36,7 +37,7 @@ impl Row<'_> {
         });
     }
 
-    fn filled(&mut self, column: &str) -> String {
+    pub(super) fn filled(&mut self, column: &str) -> String {
         let text = self.text(column);
         if text.trim().is_empty() {
             self.refuse(column, "a text", "fill the cell");
@@ -44,7 +45,7 @@ impl Row<'_> {
         text
     }
 
-    fn number(&mut self, column: &str) -> f64 {
+    pub(super) fn number(&mut self, column: &str) -> f64 {
         read_number(&self.text(column)).unwrap_or_else(|_| {
             self.refuse(column, "a number", "write digits with a point, without a unit");
             0.0
@@ -52,11 +53,15 @@ impl Row<'_> {
     }
 
     /// A word of a closed list.
-    fn word<T>(&mut self, column: &str, read: impl Fn(&str) -> Option<T>, wanted: &str, instead: T) -> T {
+    pub(super) fn word<T>(&mut self, column: &str, read: impl Fn(&str) -> Option<T>, wanted: &str, instead: T) -> T {
         read(&self.text(column)).unwrap_or_else(|| {
             self.refuse(column, wanted, "use one of these words");
             instead
         })
+    }
+
+    pub(super) fn grade(&mut self) -> Grade {
+        self.word("grade", |text| Grade::read(text).filter(|grade| *grade != Grade::Own), "A, B, C or D", Grade::D)
     }
 
     /// Value, range, spread, unit and evidence: what practice and factors have in common.
@@ -78,7 +83,7 @@ impl Row<'_> {
             high: self.number("high"),
             spread,
             scope,
-            grade: self.word("grade", |text| Grade::read(text).filter(|grade| *grade != Grade::Own), "A, B, C or D", Grade::D),
+            grade: self.grade(),
             source: self.filled("source"),
             place: self.filled("place"),
             year: self.text("year"),
@@ -203,7 +208,7 @@ pub(super) struct Reading {
 
 impl Reading {
     pub fn new() -> Self {
-        let tables = Tables { inputs: Vec::new(), sources: BTreeMap::new(), signs: BTreeMap::new(), own: Vec::new() };
+        let tables = Tables { inputs: Vec::new(), sources: BTreeMap::new(), signs: BTreeMap::new(), carriers: BTreeMap::new(), own: Vec::new() };
         Self { tables, faults: Vec::new(), cited: Vec::new() }
     }
 
@@ -216,6 +221,16 @@ impl Reading {
         });
         rows(folder, FACTORS, &texts.factors, &FACTOR_COLUMNS, &mut self.faults, |mut row| {
             inputs.push((FACTORS, row.line, row.input("value", Origin::Factor)));
+        });
+        let (mut known, carriers) = (BTreeSet::new(), &mut self.tables.carriers);
+        rows(folder, CARRIERS, &texts.carriers, &carrier::COLUMNS, &mut self.faults, |mut row| {
+            let (carrier, rates) = carrier::read(&mut row);
+            if !known.insert(carrier.stem()) {
+                row.refuse("id", "an id of its own", "rename one of the two");
+                return;
+            }
+            inputs.extend(rates.into_iter().map(|rate| (CARRIERS, row.line, rate)));
+            carriers.insert((carrier.carried, carrier.id.clone()), Arc::new(carrier));
         });
         let mut seen = BTreeSet::new();
         for (file, line, input) in inputs {
@@ -311,6 +326,9 @@ impl Reading {
                 help: "cite it, or take it out".to_owned(),
             });
         }
+        self.faults.extend(carrier::dangling(&self.tables));
+        // The gases of a carrier share source and grade: one fault is said once.
+        self.faults.dedup();
         self.tables.own.sort_unstable();
         if self.faults.is_empty() { Ok(self.tables) } else { Err(self.faults) }
     }
