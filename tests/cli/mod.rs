@@ -1,5 +1,6 @@
 //! The command line: results to standard output, words to standard error, exit codes, JSON.
 
+mod areas;
 mod compare;
 mod explain;
 mod lines;
