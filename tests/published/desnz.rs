@@ -22,7 +22,9 @@ fn the_gases_of_electricity_generated_sum_to_its_co2e() {
 
 #[test]
 fn the_loss_of_the_grid_adds_what_is_printed_for_transmission_and_distribution() {
-    for (area, gwp, printed) in [("uk-2021", "AR4", 0.01879), ("uk-2022", "AR4", 0.01769), ("uk-2023", "AR5", 0.017915), ("uk-2025", "AR5", 0.01853)] {
+    for (area, gwp, printed) in
+        [("uk-2021", "AR4", 0.01879), ("uk-2022", "AR4", 0.01769), ("uk-2023", "AR5", 0.017915), ("uk-2025", "AR5", 0.01853)]
+    {
         let (per_kwh, loss) = at_the_meter(area, gwp);
         near(area, per_kwh * loss, printed, 0.000006);
     }

@@ -2,7 +2,7 @@
 //!
 //! The gas rates are published to 0.001 lb/MWh and CO2e to 0.1, from rates that were not rounded;
 //! so the two agree within half a digit of each. Two subregions do not, as printed: the other
-//! islands of Hawaii and Virginia and Carolina (see `PRINTED_HIGHER`).
+//! islands of Hawaii and Virginia and Carolina (see `PRINTED_LOWER`).
 
 use crate::shop::{at_the_meter, near};
 
@@ -40,8 +40,8 @@ const PRINTED: [(&str, f64); 28] = [
     ("average", 827.5),
 ];
 
-/// Printed so much above what the printed gases come to, lb/MWh: a deviation of the table itself.
-const PRINTED_HIGHER: [(&str, f64); 2] = [("hims", -1.15), ("srvc", -0.35)];
+/// Printed so much below what the printed gases come to, lb/MWh: a deviation of the table itself.
+const PRINTED_LOWER: [(&str, f64); 2] = [("hims", 1.15), ("srvc", 0.35)];
 
 #[test]
 fn electricity_generated_loads_what_the_table_prints() {
@@ -49,11 +49,11 @@ fn electricity_generated_loads_what_the_table_prints() {
     for (area, published) in PRINTED {
         let (per_kwh, loss) = at_the_meter(&format!("us.{area}-2022"), "AR4");
         let generated = per_kwh * (1.0 - loss) / POUND * 1000.0;
-        match PRINTED_HIGHER.iter().find(|(other, _)| *other == area) {
+        match PRINTED_LOWER.iter().find(|(other, _)| *other == area) {
             None => near(area, generated, published, rounding),
-            Some((_, higher)) => {
+            Some((_, lower)) => {
                 assert!((generated - published).abs() > rounding, "{area} deviates no longer");
-                near(area, generated, published - higher, 0.01);
+                near(area, generated, published + lower, 0.01);
             }
         }
     }

@@ -178,7 +178,11 @@ fn what_does_not_hold_together_is_refused() {
     // An area that stands twice, and two whose inputs would have one id.
     let area = |texts: &Texts| texts.carriers.lines().nth(1).unwrap_or_default().to_owned();
     refused(&|texts| texts.carriers += &format!("{}\n", area(texts)), "id", "electricity.");
-    refused(&|texts| texts.carriers += &format!("{}\n", area(texts).replacen("electricity.", "electricity.us.rfcw,", 1)), "all", "a row of another");
+    refused(
+        &|texts| texts.carriers += &format!("{}\n", area(texts).replacen("electricity.", "electricity.us.rfcw,", 1)),
+        "all",
+        "a row of another",
+    );
     let twin = |texts: &Texts| texts.carriers.lines().find(|line| line.starts_with("electricity.us.rfcw,")).unwrap_or_default().to_owned();
     refused(&|texts| texts.carriers += &format!("{}\n", twin(texts).replacen("us.rfcw", "us-rfcw", 1)), "id", "us-rfcw");
     // A fuel that is not direct; a fuel with a grid loss.

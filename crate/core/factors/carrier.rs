@@ -180,7 +180,11 @@ pub(super) fn read(row: &mut Row<'_>) -> (Carrier, Vec<Input>) {
     let carried = Carried::ALL.iter().find(|(known, _)| *known == word).map(|(_, carried)| *carried);
     let written = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-' || c == '.';
     if carried.is_none() || id.is_empty() || !id.chars().all(written) {
-        row.refuse("id", "`electricity.`, `heat.`, `freight.` or `vehicle.` and a name in small letters", "write it as `electricity.us.rfcw`");
+        row.refuse(
+            "id",
+            "`electricity.`, `heat.`, `freight.` or `vehicle.` and a name in small letters",
+            "write it as `electricity.us.rfcw`",
+        );
     }
     let by_gas = row.text("co2e").is_empty();
     let carrier = Carrier {
@@ -238,7 +242,8 @@ fn rate(row: &mut Row<'_>, carrier: &Carrier, column: &str, gas: &str) -> Input 
         row.refuse(range_column, "a number not below 1", "the 90 % range reaches from the value divided by it to the value times it");
     }
     let spread = if range > 1.0 && value > 0.0 { Spread::Lognormal } else { Spread::Fixed };
-    let (low, high) = if spread == Spread::Fixed { (value, value) } else { (value / range, value * range) };
+    let (low, high) =
+        if spread == Spread::Fixed { (value, value) } else { (rounded(value / range).min(value), rounded(value * range).max(value)) };
     Input {
         id: format!("{}.co2e{}", carrier.stem(), if gas == "CO2e" { String::new() } else { format!(".{column}") }),
         item: carrier.item(gas),
@@ -256,6 +261,11 @@ fn rate(row: &mut Row<'_>, carrier: &Carrier, column: &str, gas: &str) -> Input 
         note: row.text("note"),
         origin: Origin::Factor,
     }
+}
+
+/// An end of a range, to four digits as the other tables print them.
+fn rounded(end: f64) -> f64 {
+    format!("{end:.3e}").parse().unwrap_or(end)
 }
 
 fn join(first: &str, second: &str) -> String {

@@ -3,8 +3,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOURCES};
 use super::carrier;
+use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOURCES};
 use super::sign::{COLOURS, Legend, SHAPES};
 use super::source::KINDS;
 use super::{Grade, Input, Origin, Scope, Seen, SignRow, Source, Spread, TableFault, Tables, Texts};
@@ -208,7 +208,8 @@ pub(super) struct Reading {
 
 impl Reading {
     pub fn new() -> Self {
-        let tables = Tables { inputs: Vec::new(), sources: BTreeMap::new(), signs: BTreeMap::new(), carriers: BTreeMap::new(), own: Vec::new() };
+        let tables =
+            Tables { inputs: Vec::new(), sources: BTreeMap::new(), signs: BTreeMap::new(), carriers: BTreeMap::new(), own: Vec::new() };
         Self { tables, faults: Vec::new(), cited: Vec::new() }
     }
 

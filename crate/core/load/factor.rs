@@ -24,10 +24,9 @@ pub(super) fn factor(indicator: Indicator, what: &What, blank: bool, book: &Book
     let factors = Factors { book, order };
     Some(match (indicator, what) {
         (Indicator::Energy, What::Electricity(_)) => (factors.electricity_energy().into_terms(), "MJ primary per kWh"),
-        (Indicator::Energy, What::Heat(_)) => (
-            book.rate::<Per<PrimaryEnergy, FuelHeat>>(&order.site.heat.energy).formula().into_terms(),
-            "MJ primary per MJ",
-        ),
+        (Indicator::Energy, What::Heat(_)) => {
+            (book.rate::<Per<PrimaryEnergy, FuelHeat>>(&order.site.heat.energy).formula().into_terms(), "MJ primary per MJ")
+        }
         (Indicator::Energy, What::Bought(material, _)) => (factors.material_energy(material).into_terms(), "MJ primary per kg"),
         (Indicator::Energy, What::Freight(_)) => (factors.freight_energy().into_terms(), "MJ primary per kg\u{b7}m"),
         (Indicator::Energy, What::Travel(_)) => {
