@@ -1,11 +1,9 @@
 //! `faceload explain`: how a load is computed.
 
-use clap::ValueEnum;
-use faceload_core::load::Indicator;
 use faceload_report::explain::explain;
 use faceload_report::{terminal, words};
 
-use crate::{Failure, input};
+use crate::{Failure, asked, input};
 
 /// What the command takes.
 #[derive(clap::Args)]
@@ -18,32 +16,10 @@ pub struct Arguments {
     alternative: String,
     /// The indicator.
     #[arg(long, value_enum)]
-    indicator: IndicatorArgument,
+    indicator: asked::IndicatorArgument,
     /// Print the explanation as JSON.
     #[arg(long)]
     json: bool,
-}
-
-/// The indicators as an argument.
-#[derive(Clone, Copy, ValueEnum)]
-enum IndicatorArgument {
-    Energy,
-    Water,
-    Solvent,
-    Waste,
-    Co2e,
-}
-
-impl IndicatorArgument {
-    fn indicator(self) -> Indicator {
-        match self {
-            Self::Energy => Indicator::Energy,
-            Self::Water => Indicator::Water,
-            Self::Solvent => Indicator::Solvent,
-            Self::Waste => Indicator::Waste,
-            Self::Co2e => Indicator::Co2e,
-        }
-    }
 }
 
 /// Runs it.

@@ -3,12 +3,19 @@
 //! Exit: 0 done, 2 usage, 3 bad input, 4 a table at fault.
 
 mod areas;
+mod asked;
+mod break_even;
 mod check;
 mod compare;
+mod drivers;
 mod explain;
 mod input;
 mod lines;
+mod map;
+mod plan;
 mod sources;
+mod spread;
+mod switches;
 
 use std::process::ExitCode;
 
@@ -30,6 +37,18 @@ enum Command {
     Compare(compare::Arguments),
     /// Show how a load is computed, down to source, place and grade.
     Explain(explain::Arguments),
+    /// Show how sure a pair's difference is: intervals, ratio, ranks.
+    Spread(spread::Arguments),
+    /// Show which inputs move a pair's difference, and whose its variance is.
+    Drivers(drivers::Arguments),
+    /// Show where a pair's difference crosses zero as one thing varies.
+    BreakEven(break_even::Arguments),
+    /// Show who loads less over two things varied at once.
+    Map(map::Arguments),
+    /// Show a pair under other choices of method, side by side.
+    Switches(switches::Arguments),
+    /// Show each job by whoever clearly loads least.
+    Plan(plan::Arguments),
     /// Show for each job which alternative can make it, why not, and its loads.
     Lines(lines::Arguments),
     /// List the sources of the tables, with licence and credit.
@@ -91,6 +110,12 @@ fn main() -> ExitCode {
     let done = match Arguments::parse().command {
         Command::Compare(arguments) => compare::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
+        Command::Spread(arguments) => spread::run(&arguments),
+        Command::Drivers(arguments) => drivers::run(&arguments),
+        Command::BreakEven(arguments) => break_even::run(&arguments),
+        Command::Map(arguments) => map::run(&arguments),
+        Command::Switches(arguments) => switches::run(&arguments),
+        Command::Plan(arguments) => plan::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Sources(arguments) => sources::run(&arguments),
         Command::Areas(arguments) => areas::run(&arguments),

@@ -11,7 +11,22 @@ pub(crate) const LINE: f64 = 17.0;
 /// Height from the axis line to the end of the unit.
 pub(crate) const FOOT: f64 = 42.0;
 /// Length of a tick.
-const TICK: f64 = 4.0;
+pub(crate) const TICK: f64 = 4.0;
+
+/// Those of the texts under an axis that do not touch one before them, each pushed inwards where
+/// it would leave the sheet: its middle, and the text.
+pub(crate) fn apart<'a>(texts: impl Iterator<Item = (f64, &'a str)>, sheet: f64) -> Vec<(f64, String)> {
+    let mut kept: Vec<(f64, String)> = Vec::new();
+    for (x, text) in texts {
+        let half = width(text, SMALL, false) / 2.0;
+        let x = x.clamp(MARGIN + half, (sheet - MARGIN - half).max(MARGIN + half));
+        let free = |(at, text): &(f64, String)| (x - at).abs() >= half + width(text, SMALL, false) / 2.0 + 8.0;
+        if kept.iter().all(free) {
+            kept.push((x, text.to_owned()));
+        }
+    }
+    kept
+}
 
 /// An axis laid on the sheet.
 pub(crate) struct Axis {
@@ -39,20 +54,11 @@ impl Axis {
         self.left + self.width * self.scale.share(value)
     }
 
-    /// The numbers that do not touch; zero comes first, then from left to right.
+    /// The numbers that have room; zero comes first, then from left to right.
     fn with_room(&self, sheet: f64) -> Vec<(f64, String)> {
-        let mut kept: Vec<(f64, String)> = Vec::new();
         let zero = |t: &&Tick| t.value == 0.0;
         let others = self.scale.ticks.iter().filter(|t| !zero(t));
-        for tick in self.scale.ticks.iter().filter(zero).chain(others) {
-            let half = width(&tick.text, SMALL, false) / 2.0;
-            let x = self.x(tick.value).clamp(MARGIN + half, (sheet - MARGIN - half).max(MARGIN + half));
-            let free = |(at, text): &(f64, String)| (x - at).abs() >= half + width(text, SMALL, false) / 2.0 + 8.0;
-            if kept.iter().all(free) {
-                kept.push((x, tick.text.clone()));
-            }
-        }
-        kept
+        apart(self.scale.ticks.iter().filter(zero).chain(others).map(|t| (self.x(t.value), t.text.as_str())), sheet)
     }
 
     /// Draws line, ticks and numbers at height `y`, the unit under them as far as `right`.

@@ -1,5 +1,6 @@
 //! A bar with its mark: filled, hatched or with a dashed frame.
-use crate::look::{Colour, Look, Mark};
+use crate::dash;
+use crate::look::{Look, Mark};
 use crate::refused::Refused;
 use crate::sheet::{Place, Sheet};
 use plotters_backend::DrawingBackend;
@@ -9,7 +10,7 @@ const FRAME: f64 = 1.5;
 /// Px between slanting lines, level.
 const HATCH: f64 = 6.0;
 /// Px drawn and px left open in a dashed frame.
-const DASH: (f64, f64) = (5.0, 3.0);
+const DASH: [f64; 2] = [5.0, 3.0];
 
 /// Draws a bar. One too short to show its mark is filled.
 pub(crate) fn draw<DB: DrawingBackend>(sheet: &Sheet<DB>, at: Place, look: Look) -> Result<(), Refused> {
@@ -23,7 +24,10 @@ pub(crate) fn draw<DB: DrawingBackend>(sheet: &Sheet<DB>, at: Place, look: Look)
             }
             sheet.line(&corners(in_frame), FRAME, look.colour)
         }
-        Mark::Dashed => dashed(sheet, in_frame, look.colour),
+        Mark::Dashed => {
+            let corners = corners(in_frame);
+            corners[..5].windows(2).try_for_each(|side| dash::draw(sheet, side, &DASH, FRAME, look.colour))
+        }
     }
 }
 
@@ -47,21 +51,6 @@ fn slants(at: Place) -> Vec<[(f64, f64); 2]> {
         foot += HATCH;
     }
     out
-}
-
-fn dashed<DB: DrawingBackend>(sheet: &Sheet<DB>, at: Place, colour: Colour) -> Result<(), Refused> {
-    for side in corners(at)[..5].windows(2) {
-        let ((x0, y0), (x1, y1)) = (side[0], side[1]);
-        let length = (x1 - x0).abs() + (y1 - y0).abs();
-        let mut from = 0.0;
-        while from < length {
-            let to = (from + DASH.0).min(length);
-            let on = |d: f64| (x0 + (x1 - x0) * d / length, y0 + (y1 - y0) * d / length);
-            sheet.line(&[on(from), on(to)], FRAME, colour)?;
-            from += DASH.0 + DASH.1;
-        }
-    }
-    Ok(())
 }
 
 #[cfg(test)]

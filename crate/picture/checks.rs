@@ -1,4 +1,6 @@
 //! Checks of whole pictures, read back from their SVG.
+mod crossing;
+mod dots;
 mod read_back;
 mod samples;
 
@@ -122,7 +124,7 @@ fn numbers_without_a_place_are_refused() {
         let refused = loads_svg(&panel, (360, 900), Theme::Light).unwrap_err();
         assert!(matches!(&refused, Refused::Number { label, .. } if label == "digital"), "{refused}");
         panel.bars[1].value = 2.0;
-        panel.bars[0].range = Some((0.0, value));
+        panel.bars[0].range = Some(Interval { half: (0.5, 1.5), ninety: (0.0, value) });
         assert!(matches!(loads_svg(&panel, (360, 900), Theme::Light), Err(Refused::Number { .. })));
         let mut panel = swings(1.0);
         panel.rows[2].low = value;
@@ -171,7 +173,36 @@ fn a_panel_without_rows_is_drawn() {
 #[test]
 fn the_numbers_behind_are_those_given() {
     let behind = many_loads(1.0).behind();
-    assert_eq!(behind.rows[0].numbers, [1240.0, 0.7 * 1240.0, 1.4 * 1240.0]);
-    assert_eq!(behind.rows[3].numbers, [0.0]);
-    assert_eq!(swings(5.0).behind().rows[1].numbers, [-35.0, 65.0]);
+    let points = [5, 25, 75, 95].map(Column::Percentile);
+    assert_eq!((&behind.columns[0], &behind.columns[1..]), (&Column::Value, &points[..]));
+    let numbers = [1240.0, 0.7 * 1240.0, 0.9 * 1240.0, 1.2 * 1240.0, 1.4 * 1240.0];
+    assert_eq!(behind.rows[0].cells, numbers.map(Cell::Number));
+    assert_eq!((&behind.rows[3].cells[0], &behind.rows[3].cells[1]), (&Cell::Number(0.0), &Cell::Empty));
+    assert!(behind.rows.iter().all(|row| row.cells.len() == behind.columns.len()));
+    assert_eq!(swings(5.0).behind().rows[1].cells, [-35.0, 65.0].map(Cell::Number));
+}
+
+#[test]
+fn an_interval_lies_over_its_bar_and_its_number_beyond_both() {
+    let mut panel = loads(vec![bar("film", 100.0, "100 kg", Mark::Plain)]);
+    let size = (720, loads_height(&panel, 720));
+    let svg = loads_svg(&panel, size, Theme::Light).unwrap();
+    let lines = |colour: &str| {
+        let all = elements(&svg);
+        let lines = all.iter().filter(|e| e.name == "polyline" && e.get("stroke") == colour);
+        lines.map(|e| e.get("points").trim().to_owned()).collect::<Vec<_>>()
+    };
+    // Thin and thick line at the bar and in the key, an edge of ground under each.
+    assert_eq!((lines("#1A1A1A").len(), lines("#FFFFFF").len()), (4, 4));
+    let end = |points: &str| points.rsplit([' ', ',']).nth(1).unwrap().parse::<f64>().unwrap() / 8.0;
+    let number = elements(&svg).into_iter().find(|e| e.text.trim() == "100 kg").unwrap().px("x");
+    assert!(number > end(&lines("#1A1A1A")[0]), "the number stands right of the thin line");
+    // Without an interval nothing of it is drawn.
+    panel.bars[0].range = None;
+    let bare = loads_svg(&panel, (720, loads_height(&panel, 720)), Theme::Light).unwrap();
+    assert!(!elements(&bare).iter().any(|e| e.name == "polyline"));
+    assert!(loads_height(&panel, 720) < size.1, "nor its key");
+    panel.bars[0].range = Some(Interval { half: (80.0, 120.0), ninety: (90.0, 140.0) });
+    let refused = loads_svg(&panel, size, Theme::Light).unwrap_err();
+    assert_eq!(refused.to_string(), "cannot draw `film`: `90` should not lie above `80`");
 }

@@ -7,7 +7,15 @@ mod bar;
 mod behind;
 #[cfg(test)]
 mod checks;
+mod crossing;
+mod dash;
+mod dot;
+mod dots;
+mod end_labels;
 mod fine;
+mod flags;
+mod interval;
+mod key;
 mod loads;
 mod look;
 mod refused;
@@ -18,8 +26,14 @@ mod swings;
 mod text_width;
 mod ticks;
 
-pub use behind::{Behind, BehindRow};
+pub use behind::{Behind, BehindRow, Cell, Column};
+pub use crossing::{
+    Along, Crossing, CrossingPanel, CrossingPoint, Curve, InputAxis, InputTick, OwnMark, crossing_height, crossing_places, crossing_svg,
+    draw_crossing,
+};
+pub use dots::{DotsBand, DotsCount, DotsPanel, DotsSide, dots_height, dots_places, dots_svg, draw_dots};
 pub use fine::{Fine, UNITS_PER_PX};
+pub use interval::Interval;
 pub use loads::{Bar, LoadsPanel, draw_loads, loads_height, loads_rows, loads_svg};
 pub use look::{Colour, Look, Mark, Theme};
 pub use refused::Refused;

@@ -1,14 +1,16 @@
 //! The loads of the alternatives under one indicator: a bar from zero for each, its value as
-//! printed at its end, its interval as a thin line under it. Alternatives keep one order in every
-//! panel.
-use crate::axis::{Axis, FOOT, LINE};
+//! printed at its end, and over it the interval of its load where that is known. Alternatives keep
+//! one order in every panel.
+use crate::axis::{Axis, FOOT};
 use crate::bar;
-use crate::behind::{Behind, BehindRow};
+use crate::behind::{Behind, BehindRow, Column};
 use crate::fine::Fine;
+use crate::interval::{self, Interval};
+use crate::key::Key;
 use crate::look::{Look, Theme};
 use crate::refused::{Refused, placeable, roomy};
 use crate::rows::{Form, Rows};
-use crate::sheet::{LABEL, Place, SMALL, Sheet, Side, plain, small};
+use crate::sheet::{LABEL, MARGIN, Place, Side, plain};
 use crate::svg::svg;
 use crate::text_width::{fitted, width};
 use plotters_backend::DrawingBackend;
@@ -20,7 +22,7 @@ pub struct LoadsPanel {
     pub title: String,
     /// The unit of every value.
     pub unit: String,
-    /// What the thin line under a bar means; an empty word leaves the key out.
+    /// What the thick and the thin line over a bar mean; an empty word leaves the key out.
     pub range_label: String,
     /// The alternatives, one row each.
     pub bars: Vec<Bar>,
@@ -36,7 +38,7 @@ pub struct Bar {
     /// Its load as printed.
     pub text: String,
     /// The interval of its load, where it is known.
-    pub range: Option<(f64, f64)>,
+    pub range: Option<Interval>,
     /// Colour and mark.
     pub look: Look,
 }
@@ -47,8 +49,8 @@ const GAP: f64 = 6.0;
 const THICK: f64 = 17.0;
 /// Heights of a row.
 const FORM: Form = Form { wide: 42.0, bar: 38.0, aside: 0.0 };
-/// From the middle of a bar to the interval under it.
-const UNDER: f64 = 13.5;
+/// Width of the sample in the key.
+const SAMPLE: f64 = 36.0;
 
 fn rows(panel: &LoadsPanel, width: u32) -> Rows {
     Rows::new(&panel.title, panel.bars.iter().map(|b| b.label.as_str()), width, FORM)
@@ -56,8 +58,8 @@ fn rows(panel: &LoadsPanel, width: u32) -> Rows {
 
 /// The height of the picture at a width, in CSS px.
 pub fn loads_height(panel: &LoadsPanel, width: u32) -> u32 {
-    let key = if panel.keyed() { LINE } else { 0.0 };
-    (rows(panel, width).bottom + FOOT + key + 2.0).ceil() as u32
+    let rows = rows(panel, width);
+    (rows.bottom + FOOT + key(panel, &rows).height() + 2.0).ceil() as u32
 }
 
 /// Where the rows are: for what lies over the picture.
@@ -65,30 +67,33 @@ pub fn loads_rows(panel: &LoadsPanel, width: u32) -> Vec<Place> {
     rows(panel, width).places
 }
 
-impl LoadsPanel {
-    /// Whether the thin line needs its key.
-    fn keyed(&self) -> bool {
-        !self.range_label.is_empty() && self.bars.iter().any(|b| b.range.is_some())
-    }
+/// The key of the two lines, where a bar has them.
+fn key(panel: &LoadsPanel, rows: &Rows) -> Key {
+    let shown = panel.bars.iter().any(|b| b.range.is_some());
+    Key::new([panel.range_label.as_str()].into_iter().filter(|_| shown), SAMPLE, (MARGIN, rows.right))
+}
 
-    /// The numbers behind the picture.
+impl LoadsPanel {
+    /// The table behind the picture.
     pub fn behind(&self) -> Behind {
-        let numbers = |b: &Bar| match b.range {
-            Some((low, high)) => vec![b.value, low, high],
-            None => vec![b.value],
+        let row = |b: &Bar| {
+            let points = b.range.map_or([None; 4], |range| range.points().map(Some));
+            BehindRow::numbers(&b.label, [Some(b.value)].into_iter().chain(points))
         };
-        let rows = self.bars.iter().map(|b| BehindRow { label: b.label.clone(), numbers: numbers(b) });
-        Behind { title: self.title.clone(), unit: self.unit.clone(), rows: rows.collect() }
+        let columns = [Column::Value].into_iter().chain([5, 25, 75, 95].map(Column::Percentile));
+        Behind { title: self.title.clone(), unit: self.unit.clone(), columns: columns.collect(), rows: self.bars.iter().map(row).collect() }
     }
 
     /// Smallest and largest number shown, once all can be placed.
     fn extent(&self) -> Result<(f64, f64), Refused> {
         let mut extent = (0.0_f64, 0.0_f64);
-        for row in self.behind().rows {
-            for number in row.numbers {
-                placeable(&row.label, number)?;
-                extent = (extent.0.min(number), extent.1.max(number));
+        for b in &self.bars {
+            placeable(&b.label, b.value)?;
+            let (low, high) = b.range.map_or((b.value, b.value), |range| range.ninety);
+            if let Some(range) = b.range {
+                range.checked(&b.label)?;
             }
+            extent = (extent.0.min(low).min(b.value), extent.1.max(high).max(b.value));
         }
         Ok(extent)
     }
@@ -113,29 +118,21 @@ pub fn draw_loads<DB: DrawingBackend>(backend: Fine<DB>, panel: &LoadsPanel, the
             let at = Place { x: from, y: y - THICK / 2.0, width: to - from, height: THICK };
             bar::draw(&sheet, at, b.look)?;
         }
-        if let Some((low, high)) = b.range {
-            interval(&sheet, (axis.x(low), axis.x(high)), y + UNDER, theme)?;
+        let mut end = to;
+        if let Some(range) = b.range {
+            let points = range.points().map(|point| axis.x(point));
+            interval::draw(&sheet, points, y, theme)?;
+            end = to.max(points[3]);
         }
-        sheet.text(&texts[i], (to + GAP, y), Side::Right, plain(theme))?;
+        sheet.text(&texts[i], (end + GAP, y), Side::Right, plain(theme))?;
     }
     rows.upright(&sheet, axis.x(0.0), 1.0, theme.text())?;
     axis.draw(&sheet, rows.bottom, (&panel.unit, rows.right), theme)?;
-    if panel.keyed() {
-        let (from, to, y) = (rows.left, rows.left + 24.0, rows.bottom + FOOT + 7.0);
-        interval(&sheet, (from, to), y, theme)?;
-        let text = fitted(&panel.range_label, SMALL, false, rows.right - to - GAP);
-        sheet.text(&text, (to + GAP, y), Side::Right, small(theme))?;
-    }
+    key(panel, &rows).draw(&sheet, rows.bottom + FOOT, theme, |_, x, y| {
+        let at = [0.0, 0.25, 0.6, 1.0].map(|share| x + share * SAMPLE);
+        interval::draw(&sheet, at, y, theme)
+    })?;
     sheet.done()
-}
-
-/// An interval: a thin line with short ends.
-fn interval<DB: DrawingBackend>(sheet: &Sheet<DB>, (low, high): (f64, f64), y: f64, theme: Theme) -> Result<(), Refused> {
-    sheet.line(&[(low, y), (high, y)], 1.25, theme.text())?;
-    for end in [low, high] {
-        sheet.line(&[(end, y - 2.5), (end, y + 2.5)], 1.25, theme.text())?;
-    }
-    Ok(())
 }
 
 /// The panel as SVG text.

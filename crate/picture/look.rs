@@ -75,6 +75,14 @@ impl Theme {
         }
     }
 
+    /// Shaded ground and faint rules; nothing is told by them alone.
+    pub(crate) fn shade(self) -> Colour {
+        match self {
+            Self::Light | Self::Paper => Colour(0xE6, 0xE6, 0xE6),
+            Self::Dark => Colour(0x30, 0x30, 0x30),
+        }
+    }
+
     /// Axis, ticks, central line, grey bars.
     pub(crate) fn rule(self) -> Colour {
         match self {

@@ -70,6 +70,13 @@ impl Rows {
         rows
     }
 
+    /// A title alone, over what is laid out otherwise.
+    pub fn title(title: &str, sheet: u32) -> Self {
+        let mut rows = Self::new(title, std::iter::empty(), sheet, Form { wide: 0.0, bar: 0.0, aside: 0.0 });
+        rows.bottom -= 6.0;
+        rows
+    }
+
     fn text_height(&self, i: usize) -> f64 {
         LEADING * self.labels[i].len() as f64
     }

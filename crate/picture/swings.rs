@@ -3,8 +3,9 @@
 //! zero one alternative loads less, right of zero the other: a bar that crosses zero is marked,
 //! since the input alone can turn the ranking.
 use crate::axis::{Axis, FOOT, LINE};
-use crate::behind::{Behind, BehindRow};
+use crate::behind::{Behind, BehindRow, Column};
 use crate::fine::Fine;
+use crate::key::Key;
 use crate::look::Theme;
 use crate::refused::{Refused, placeable, roomy};
 use crate::rows::{Form, Rows};
@@ -81,11 +82,16 @@ fn rows(panel: &SwingsPanel, width_css: u32) -> Rows {
     Rows::new(&panel.title, panel.rows.iter().map(|s| s.label.as_str()), width_css, form)
 }
 
+/// The key: open dot, filled dot, thin line.
+fn key(panel: &SwingsPanel, rows: &Rows) -> Key {
+    let words = [&panel.key.low, &panel.key.high, &panel.key.centre];
+    Key::new(words.map(String::as_str), 2.0 * DOT, (MARGIN, rows.right))
+}
+
 /// The height of the picture at a width, in CSS px.
 pub fn swings_height(panel: &SwingsPanel, width: u32) -> u32 {
     let rows = rows(panel, width);
-    let key_lines = if rows.narrow { 2.0 } else { 1.0 };
-    (rows.bottom + FOOT + (1.0 + key_lines) * LINE + 4.0).ceil() as u32
+    (rows.bottom + FOOT + LINE + key(panel, &rows).height() + 4.0).ceil() as u32
 }
 
 /// Where the rows are: for what lies over the picture.
@@ -94,11 +100,15 @@ pub fn swings_rows(panel: &SwingsPanel, width: u32) -> Vec<Place> {
 }
 
 impl SwingsPanel {
-    /// The numbers behind the picture.
+    /// The table behind the picture.
     pub fn behind(&self) -> Behind {
-        let row = |s: &Swing| BehindRow { label: s.label.clone(), numbers: vec![s.low, s.high] };
-        let rows = self.rows.iter().map(row).collect();
-        Behind { title: self.title.clone(), unit: self.unit.clone(), rows }
+        let row = |s: &Swing| BehindRow::numbers(&s.label, [Some(s.low), Some(s.high)]);
+        Behind {
+            title: self.title.clone(),
+            unit: self.unit.clone(),
+            columns: vec![Column::AtLow, Column::AtHigh],
+            rows: self.rows.iter().map(row).collect(),
+        }
     }
 
     /// Smallest and largest number shown, once all can be placed.
@@ -146,7 +156,11 @@ pub fn draw_swings<DB: DrawingBackend>(backend: Fine<DB>, panel: &SwingsPanel, t
     axis.draw(&sheet, rows.bottom, (&panel.unit, rows.right), theme)?;
     let y = rows.bottom + FOOT;
     sides(&sheet, panel, (axis.x(0.0), rows.right), y + 7.0, theme)?;
-    key(&sheet, &panel.key, (rows.right - MARGIN, rows.narrow), y + LINE + 9.0, theme)?;
+    key(panel, &rows).draw(&sheet, y + LINE, theme, |i, x, y| match i {
+        0 => open_dot(&sheet, (x + DOT, y), theme),
+        1 => sheet.disc((x + DOT, y), DOT, theme.text()),
+        _ => sheet.upright(x + DOT, y - 6.0, y + 6.0, 1.0, theme.quiet()),
+    })?;
     sheet.done()
 }
 
@@ -176,28 +190,6 @@ fn sides<DB: DrawingBackend>(
     let gap = zero.clamp(MARGIN + less_width + APART / 2.0, right - more_width - APART / 2.0);
     sheet.text(&less, (gap - APART / 2.0, y), Side::Left, small(theme))?;
     sheet.text(&more, (gap + APART / 2.0, y), Side::Right, small(theme))
-}
-
-/// The key: in one line, or the dots in one line and the thin line in the next.
-fn key<DB: DrawingBackend>(sheet: &Sheet<DB>, words: &SwingsKey, (room, slim): (f64, bool), y: f64, theme: Theme) -> Result<(), Refused> {
-    let (cell, mut x, mut y) = (if slim { room / 2.0 } else { room / 3.0 }, MARGIN, y);
-    for (i, word) in [&words.low, &words.high, &words.centre].into_iter().enumerate() {
-        if word.is_empty() {
-            continue;
-        }
-        if i == 2 && slim {
-            (x, y) = (MARGIN, y + LINE);
-        }
-        match i {
-            0 => open_dot(sheet, (x + DOT, y), theme)?,
-            1 => sheet.disc((x + DOT, y), DOT, theme.text())?,
-            _ => sheet.upright(x + DOT, y - 6.0, y + 6.0, 1.0, theme.quiet())?,
-        }
-        let text = fitted(word, SMALL, false, cell - 2.0 * DOT - 6.0 - 10.0);
-        sheet.text(&text, (x + 2.0 * DOT + 6.0, y), Side::Right, small(theme))?;
-        x += 2.0 * DOT + 6.0 + width(&text, SMALL, false) + 18.0;
-    }
-    Ok(())
 }
 
 /// The panel as SVG text.

@@ -5,12 +5,17 @@
 pub mod carrier_list;
 pub mod catalogue;
 pub mod cautions;
+pub mod drivers;
 pub mod explain;
+pub mod figure;
+pub mod flip_panels;
+pub mod flips;
 pub mod job_lines;
 pub mod labels;
 pub mod panel;
 pub mod result;
 pub mod source_list;
+pub mod sureness;
 pub mod terminal;
 pub mod view;
 pub mod words;

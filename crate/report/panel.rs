@@ -4,7 +4,7 @@ use faceload_core::analysis::Swing;
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
 use faceload_core::order::RouteName;
-use faceload_picture::{Bar, Colour, LoadsPanel, Look, Mark, SwingsKey, SwingsPanel};
+use faceload_picture::{Bar, Colour, Interval, LoadsPanel, Look, Mark, SwingsKey, SwingsPanel, Theme};
 
 use crate::labels::label;
 use crate::words::number;
@@ -22,18 +22,30 @@ pub fn look(comparison: &Comparison, index: usize) -> Look {
     Look { colour, mark: [Mark::Plain, Mark::Hatched, Mark::Dashed][before % 3] }
 }
 
-/// One indicator's loads, the alternatives in the order's order.
-pub fn loads(comparison: &Comparison, indicator: Indicator) -> LoadsPanel {
+/// One indicator's loads, the alternatives in the order's order; with their 5, 25, 50, 75 and 95 % points where
+/// they are known.
+pub fn loads(comparison: &Comparison, indicator: Indicator, intervals: Option<&Vec<[f64; 5]>>) -> LoadsPanel {
     let bars = comparison.models.iter().enumerate().map(|(index, model)| {
         let value = model.load(indicator, comparison.per).value;
-        Bar { label: model.alternative.id.clone(), value, text: number(value), range: None, look: look(comparison, index) }
+        Bar {
+            label: model.alternative.id.clone(),
+            value,
+            text: number(value),
+            range: intervals.and_then(|known| known.get(index)).map(range),
+            look: look(comparison, index),
+        }
     });
     LoadsPanel {
         title: String::new(),
         unit: format!("{}{}", indicator.unit(), comparison.per.suffix()),
-        range_label: String::new(),
+        range_label: if intervals.is_some() { label("range").to_owned() } else { String::new() },
         bars: bars.collect(),
     }
+}
+
+/// The two intervals of five points.
+fn range(&[p5, p25, _, p75, p95]: &[f64; 5]) -> Interval {
+    Interval { half: (p25, p75), ninety: (p5, p95) }
 }
 
 /// The swings of the difference b - a.
@@ -59,4 +71,19 @@ pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator,
         },
         rows: rows.collect(),
     }
+}
+
+/// The width of a picture in a file, in CSS px.
+pub const WIDE: u32 = 720;
+
+/// The swings as SVG, for a file.
+pub fn swings_svg(comparison: &Comparison, (a, b): (usize, usize), indicator: Indicator, list: &[Swing]) -> Result<String, String> {
+    let panel = swings(comparison, a, b, indicator, list);
+    let size = (WIDE, faceload_picture::swings_height(&panel, WIDE));
+    faceload_picture::swings_svg(&panel, size, Theme::Paper).map_err(|refused| refused.to_string())
+}
+
+/// Said of what has a table only.
+pub fn no_picture(what: &str) -> Result<String, String> {
+    Err(format!("{what} have no picture where one was wanted; take their table as CSV: `--csv`"))
 }

@@ -1,12 +1,14 @@
 //! The result as data: the same text from the command line and the page, byte for byte.
 
+use faceload_core::analysis::{Draws, Interval, PairSpread};
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
 use faceload_core::quantity::Kind;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
-use crate::words::{CAUTION, HOW_SURE, NOT_COVERED, STANDING};
+use crate::sureness;
+use crate::words::{CAUTION, NOT_COVERED, STANDING};
 
 /// The version of the result's form.
 pub const SCHEMA_VERSION: u32 = 1;
@@ -20,13 +22,31 @@ struct Exchange<'a> {
     lines: usize,
     lines_compared: usize,
     lines_per_alternative: Vec<usize>,
-    how_sure: &'static str,
+    how_sure: String,
+    draws: Made,
     not_covered: &'static str,
     caution: &'static str,
     standing: &'static str,
     alternatives: Vec<One<'a>>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pairs: Vec<Between<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     between: Option<Between<'a>>,
+}
+
+/// How the draws were made.
+#[derive(Serialize)]
+struct Made {
+    number: usize,
+    asked: usize,
+    seed: u64,
+    design: &'static str,
+    inputs: usize,
+}
+
+/// The points of an interval.
+fn points(interval: &Interval) -> Value {
+    json!({ "5%": interval.p5, "25%": interval.p25, "50%": interval.median, "75%": interval.p75, "95%": interval.p95 })
 }
 
 /// A pair on the lines both can make.
@@ -47,11 +67,13 @@ struct One<'a> {
 }
 
 /// The comparison as JSON text.
-pub fn json(comparison: &Comparison, pair: Option<(usize, usize)>) -> String {
-    let alternatives = comparison.models.iter().map(|model| {
+pub fn json(comparison: &Comparison, draws: &Draws, pair: Option<(usize, usize)>) -> String {
+    let alternatives = comparison.models.iter().enumerate().map(|(at, model)| {
         let loads = Indicator::ALL.into_iter().map(|indicator| {
             let unit = format!("{}{}", indicator.unit(), comparison.per.suffix());
-            (indicator.id().to_owned(), json!({ "value": model.load(indicator, comparison.per).value, "unit": unit }))
+            let interval = Interval::of(draws.load(comparison, at, indicator));
+            let value = model.load(indicator, comparison.per).value;
+            (indicator.id().to_owned(), json!({ "value": value, "unit": unit, "draws": points(&interval) }))
         });
         One { id: &model.alternative.id, route: model.alternative.route.name(), m2: model.m2.base(), loads: loads.collect() }
     });
@@ -63,25 +85,51 @@ pub fn json(comparison: &Comparison, pair: Option<(usize, usize)>) -> String {
         lines: comparison.jobs.iter().map(|job| job.lines).sum(),
         lines_compared: comparison.lines_of(&comparison.common),
         lines_per_alternative: comparison.places.iter().map(|place| comparison.lines_of(&comparison.makers.common(&[*place]))).collect(),
-        how_sure: HOW_SURE,
+        how_sure: sureness::drawn(draws),
+        draws: Made {
+            number: draws.settings.number,
+            asked: draws.asked,
+            seed: draws.settings.seed,
+            design: draws.settings.design.name(),
+            inputs: draws.inputs,
+        },
         not_covered: NOT_COVERED,
         caution: CAUTION,
         standing: STANDING,
         alternatives: alternatives.collect(),
-        between: pair.map(|(a, b)| between(comparison, a, b)),
+        pairs: match pair {
+            Some(_) => Vec::new(),
+            None => comparison.first_pairs().into_iter().map(|(a, b)| between(comparison, draws, a, b)).collect(),
+        },
+        between: pair.map(|(a, b)| between(comparison, draws, a, b)),
     };
     let mut text = serde_json::to_string_pretty(&exchange).unwrap_or_default();
     text.push('\n');
     text
 }
 
-fn between(comparison: &Comparison, a: usize, b: usize) -> Between<'_> {
+fn between<'a>(comparison: &'a Comparison, draws: &Draws, a: usize, b: usize) -> Between<'a> {
     let jobs = comparison.shared(a, b);
     let id = |index: usize| comparison.models[index].alternative.id.as_str();
     let loads = Indicator::ALL.into_iter().filter_map(|indicator| {
         let difference = comparison.difference(a, b, indicator)?;
         let unit = format!("{}{}", indicator.unit(), comparison.per.suffix());
-        let values = json!({ "first": difference.first, "second": difference.second, "difference": difference.value(), "unit": unit });
+        let spread = PairSpread::of(comparison, draws, a, b, indicator)?;
+        let values = json!({
+            "first": difference.first,
+            "second": difference.second,
+            "difference": difference.value(),
+            "unit": unit,
+            "draws": {
+                "first": points(&spread.first),
+                "second": points(&spread.second),
+                "difference": points(&spread.difference),
+                "ratio": spread.ratio.as_ref().map(points),
+                "first_less": spread.first_less,
+                "difference_at": spread.headline_at,
+            },
+            "finding": spread.finding.name(),
+        });
         Some((indicator.id().to_owned(), values))
     });
     Between { alternatives: [id(a), id(b)], lines: comparison.lines_of(&jobs), m2: comparison.m2_of(&jobs), loads: loads.collect() }

@@ -1,17 +1,19 @@
 //! A comparison as text for a terminal.
 
+use faceload_core::analysis::Draws;
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
 
+use crate::figure::Figure;
 use crate::labels::label;
 use crate::view::beside;
-use crate::{cautions, words};
+use crate::{cautions, sureness, words};
 
 /// How wide a column may grow.
 const WIDE: usize = 78;
 
-/// The comparison as text; headings bold where asked.
-pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold: bool) -> String {
+/// The comparison as text, as its draws have it; headings bold where asked.
+pub fn comparison(comparison: &Comparison, draws: &Draws, between: Option<(usize, usize)>, bold: bool) -> String {
     let heading = |text: &str| if bold { format!("\u{1b}[1m{text}\u{1b}[0m") } else { text.to_owned() };
     let line = wrapped(&words::order_line(comparison), 0);
     let mut out = format!("{}\n", heading(line.trim_end()));
@@ -23,23 +25,27 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
     out.push('\n');
 
     let pairs = between.map_or_else(|| comparison.first_pairs(), |pair| vec![pair]);
-    match (between, words::answer(comparison)) {
+    match (between, sureness::answer(comparison, draws)) {
         (None, Some(answer)) => {
             out.push_str(&wrapped(&format!("{}: {answer}", words::capital(comparison.per.words())), 0));
             for indicator in Indicator::ALL {
-                out.push_str(&hanging(indicator.label(), &words::ranked(comparison, indicator)));
+                out.push_str(&hanging(indicator.label(), &sureness::ranked(comparison, draws, indicator)));
             }
         }
         _ => {
             if let Some((a, b)) = between {
-                out.push_str(&wrapped(&format!("{}: {}", words::capital(comparison.per.words()), words::pair(comparison, a, b)), 0));
+                out.push_str(&wrapped(
+                    &format!("{}: {}", words::capital(comparison.per.words()), sureness::pair(comparison, draws, a, b)),
+                    0,
+                ));
                 for indicator in Indicator::ALL {
-                    out.push_str(&hanging(indicator.label(), &words::difference(comparison, a, b, indicator)));
+                    out.push_str(&hanging(indicator.label(), &sureness::difference_of(comparison, draws, a, b, indicator)));
                 }
             }
         }
     }
-    out.push_str(&format!("  ({})\n\n", words::HOW_SURE));
+    out.push_str(&wrapped(&format!("({}; a range is the middle 90 % of them)", sureness::drawn(draws)), 2));
+    out.push('\n');
     let on = words::part_of(comparison, &comparison.common);
     let on = if on.is_empty() { String::new() } else { format!(", {on} that all of them can make") };
     if comparison.common.is_empty() {
@@ -61,7 +67,7 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
     if between.is_none() && !pairs.is_empty() {
         out.push_str(&format!("\n{}\n", heading("Pair by pair")));
         for (a, b) in &pairs {
-            out.push_str(&wrapped(&words::pair(comparison, *a, *b), 2));
+            out.push_str(&wrapped(&sureness::pair(comparison, draws, *a, *b), 2));
         }
     }
     out.push_str(&format!("\n{}\n", heading(label("limits"))));
@@ -76,6 +82,14 @@ pub fn comparison(comparison: &Comparison, between: Option<(usize, usize)>, bold
     out.push_str(&wrapped(&format!("Left out: {}.", words::left_out(&comparison.order, comparison.boundary).join("; ")), 2));
     out.push_str(&standing());
     out
+}
+
+/// A figure as text; its heading bold where asked.
+pub fn figure(figure: &Figure, bold: bool) -> String {
+    let heading = if bold { format!("\u{1b}[1m{}\u{1b}[0m\n", figure.heading) } else { format!("{}\n", figure.heading) };
+    let sentences: String = figure.sentences.iter().map(|sentence| wrapped(sentence, 2)).collect();
+    let tables: String = figure.tables.iter().map(|table| format!("\n{}", table.text())).collect();
+    format!("{heading}{sentences}{tables}\n{}", standing())
 }
 
 /// What stands under every output: what is not covered, the caution, what kind of statement it is.

@@ -158,7 +158,7 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         per_words: comparison.per.words(),
         boundary: comparison.boundary.name(),
         boundary_words: words::boundary(comparison.boundary),
-        how_sure: words::HOW_SURE,
+        how_sure: "single values; how sure follows",
         answer: words::answer(comparison),
         alternatives: comparison
             .models

@@ -10,8 +10,8 @@ use faceload_core::route::route;
 /// How many digits a value without an interval is given with.
 const DIGITS: usize = 3;
 
-/// Said with every answer until draws exist.
-pub const HOW_SURE: &str = "single values; how sure is not computed yet";
+/// Said where no draws are made.
+pub const HOW_SURE: &str = "single values; `faceload compare` and `faceload spread` say how sure";
 
 /// What five indicators don't cover, so that nothing looks free.
 pub const NOT_COVERED: &str = "Five indicators are not the whole load. Not covered: toxicity to people and water, skin sensitisers in UV inks, \
@@ -311,6 +311,11 @@ fn helped(comparison: &Comparison, a: usize, b: usize) -> String {
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}
+
+/// The same, unless it begins with an id.
+pub fn capital_unless(text: &str, ids: [&str; 2]) -> String {
+    if ids.iter().any(|id| text.starts_with(id)) { text.to_owned() } else { capital(text) }
 }
 
 /// How one indicator differs in a pair.

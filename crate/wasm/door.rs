@@ -2,7 +2,7 @@
 
 use std::cell::RefCell;
 
-use faceload_core::analysis::Swing;
+use faceload_core::analysis::{Draws, Kept, Settings, Swing};
 use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::Tables;
 use faceload_core::load::{Indicator, Per};
@@ -45,6 +45,16 @@ struct Shown {
     pair: (usize, usize),
     indicator: Indicator,
     swings: Vec<Swing>,
+    intervals: Vec<Vec<[f64; 5]>>,
+}
+
+/// Takes the intervals of the loads on the screen.
+pub fn take_intervals(intervals: Vec<Vec<[f64; 5]>>) {
+    SHOWN.with_borrow_mut(|shown| {
+        if let Some(shown) = shown {
+            shown.intervals = intervals;
+        }
+    });
 }
 
 thread_local! {
@@ -52,11 +62,11 @@ thread_local! {
     static SHOWN: RefCell<Option<Shown>> = const { RefCell::new(None) };
 }
 
-fn plain(words: String) -> Fault {
+pub fn plain(words: String) -> Fault {
     Fault { field: String::new(), came: String::new(), wanted: String::new(), help: String::new(), words }
 }
 
-fn with_tables<T>(run: impl FnOnce(&Tables) -> Result<T, Vec<Fault>>) -> Result<T, Vec<Fault>> {
+pub fn with_tables<T>(run: impl FnOnce(&Tables) -> Result<T, Vec<Fault>>) -> Result<T, Vec<Fault>> {
     TABLES.with_borrow_mut(|tables| {
         if tables.is_none() {
             *tables = Some(Tables::embedded().map_err(|faults| faults.iter().map(|fault| plain(fault.to_string())).collect::<Vec<_>>())?);
@@ -69,11 +79,11 @@ fn choice<T: Copy>(word: &str, words: &[(&str, T)], what: &str) -> Result<T, Vec
     words.iter().find(|(known, _)| *known == word).map(|(_, choice)| *choice).ok_or_else(|| vec![plain(format!("`{word}` is no {what}"))])
 }
 
-fn indicator(id: &str) -> Result<Indicator, Vec<Fault>> {
+pub fn indicator(id: &str) -> Result<Indicator, Vec<Fault>> {
     Indicator::read(id).ok_or_else(|| vec![plain(format!("`{id}` is no indicator"))])
 }
 
-fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(String, f64)]) -> Result<Comparison, Vec<Fault>> {
+pub fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(String, f64)]) -> Result<Comparison, Vec<Fault>> {
     let per = choice(per, &Per::ALL, "functional unit")?;
     let boundary = choice(boundary, &Boundary::ALL, "boundary")?;
     let named = |faults: Vec<faceload_core::order::OrderFault>| {
@@ -109,7 +119,13 @@ pub fn labels() -> String {
 
 /// The result as text.
 pub fn compare_text(order: &str, per: &str, boundary: &str) -> Result<String, Vec<Fault>> {
-    with_tables(|tables| compared(tables, order, per, boundary, &[]).map(|comparison| result::json(&comparison, None)))
+    with_tables(|tables| {
+        compared(tables, order, per, boundary, &[]).map(|comparison| {
+            let pairs = comparison.first_pairs();
+            let draws = Draws::make(&comparison, &pairs, Settings::default(), &mut Kept::default(), |_| true);
+            result::json(&comparison, &draws, None)
+        })
+    })
 }
 
 /// What the page shows.
@@ -124,7 +140,7 @@ pub fn view(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let view = viewing::view(tables, &comparison, &asked, &swings);
         let text = serde_json::to_string(&view).map_err(|error| vec![plain(error.to_string())])?;
         swings.truncate(asked.most);
-        SHOWN.set(Some(Shown { comparison, pair, indicator, swings }));
+        SHOWN.set(Some(Shown { comparison, pair, indicator, swings, intervals: Vec::new() }));
         Ok(text)
     })
 }
@@ -142,7 +158,7 @@ pub fn explain(alternative: &str, id: &str) -> Result<String, Vec<Fault>> {
     })
 }
 
-fn theme(word: &str) -> Theme {
+pub fn theme(word: &str) -> Theme {
     match word {
         "dark" => Theme::Dark,
         "paper" => Theme::Paper,
@@ -156,7 +172,7 @@ pub fn draw_loads(on: web_sys::HtmlCanvasElement, id: &str, width: u32, word: &s
         let (Some(shown), Some(indicator)) = (shown.as_ref(), Indicator::read(id)) else {
             return Err(JsValue::from_str("nothing is on the screen"));
         };
-        let panel = panel::loads(&shown.comparison, indicator);
+        let panel = panel::loads(&shown.comparison, indicator, shown.intervals.get(indicator as usize));
         let height = loads_height(&panel, width);
         paint_loads(canvas::fine(on, (width, height))?, &panel, theme(word)).map_err(|refused| JsValue::from_str(&refused.to_string()))?;
         Ok(height)
@@ -171,7 +187,9 @@ fn places(rows: &[Place]) -> String {
 /// Where the rows of an indicator's loads are.
 pub fn loads_places(id: &str, width: u32) -> String {
     SHOWN.with_borrow(|shown| match (shown.as_ref(), Indicator::read(id)) {
-        (Some(shown), Some(indicator)) => places(&loads_rows(&panel::loads(&shown.comparison, indicator), width)),
+        (Some(shown), Some(indicator)) => {
+            places(&loads_rows(&panel::loads(&shown.comparison, indicator, shown.intervals.get(indicator as usize)), width))
+        }
         _ => places(&[]),
     })
 }

@@ -5,6 +5,7 @@
 
 mod canvas;
 mod door;
+mod sure;
 
 use wasm_bindgen::prelude::*;
 
@@ -44,6 +45,48 @@ pub fn view_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
 #[wasm_bindgen]
 pub fn explain_json(alternative: &str, indicator: &str) -> Result<String, JsValue> {
     door::explain(alternative, indicator).map_err(words)
+}
+
+/// How sure the answer is: sentences, intervals and the spread of the pair, from draws.
+#[wasm_bindgen]
+pub fn sure_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
+    sure::sure(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+}
+
+/// What moves the pair's difference, as a figure.
+#[wasm_bindgen]
+pub fn drivers_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
+    sure::drivers_of(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+}
+
+/// Where the pair's difference crosses zero, as a figure; `progress` is told the share that is done.
+#[wasm_bindgen]
+pub fn break_even_json(order: &str, asked: JsValue, progress: &js_sys::Function) -> Result<String, JsValue> {
+    sure::break_even(order, &serde_wasm_bindgen::from_value(asked)?, told(progress)).map_err(words)
+}
+
+/// Who loads less over two things varied at once, as a figure; `progress` is told the share that is done.
+#[wasm_bindgen]
+pub fn map_json(order: &str, asked: JsValue, progress: &js_sys::Function) -> Result<String, JsValue> {
+    sure::map(order, &serde_wasm_bindgen::from_value(asked)?, told(progress)).map_err(words)
+}
+
+/// The pair under other choices of method, and each job by whoever clearly loads least: two figures.
+#[wasm_bindgen]
+pub fn choices_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
+    sure::choices(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+}
+
+fn told(progress: &js_sys::Function) -> impl FnMut(f64) -> bool + '_ {
+    |share| progress.call1(&JsValue::NULL, &JsValue::from_f64(share)).is_ok_and(|answer| !answer.is_falsy())
+}
+
+/// Takes the intervals that the loads on the screen are drawn with: by indicator and alternative, the
+/// 5, 25, 50, 75 and 95 % points; none clears them.
+#[wasm_bindgen]
+pub fn take_intervals(intervals: JsValue) -> Result<(), JsValue> {
+    door::take_intervals(serde_wasm_bindgen::from_value(intervals)?);
+    Ok(())
 }
 
 /// Draws the loads of an indicator; the height it took, in css pixels.

@@ -4,6 +4,7 @@
 //! others and more.
 
 mod areas;
+mod draws;
 mod inputs;
 mod jobs;
 mod loads;

@@ -4,7 +4,7 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use super::{Caution, CompareFault, Difference, Makers, caution};
+use super::{Caution, CompareFault, Difference, Makers, caution, small_per_m2};
 use crate::factors::Tables;
 use crate::load::{Indicator, Model, Part, Per, Plan};
 use crate::order::{Boundary, Job, Order, jobs};
@@ -86,7 +86,7 @@ pub fn compare(tables: &Tables, order: &Order, per: Per, boundary: Boundary) -> 
 
 impl Comparison {
     /// The jobs an alternative's column is about.
-    fn table_jobs(&self, place: usize) -> Vec<usize> {
+    pub fn table_jobs(&self, place: usize) -> Vec<usize> {
         if self.common.is_empty() { self.makers.common(&[place]) } else { self.common.clone() }
     }
 
@@ -157,12 +157,21 @@ impl Comparison {
 
     /// The difference of two loads on the same jobs; what is too small to matter is judged per m2.
     pub fn between(&self, indicator: Indicator, first: f64, second: f64, model: &Model) -> Difference {
-        let m2 = match self.per {
+        Difference::between(indicator, first, second, self.m2_per(model))
+    }
+
+    /// The m2 of face that one unit of what loads are given per stands for.
+    fn m2_per(&self, model: &Model) -> f64 {
+        match self.per {
             Per::M2 => 1.0,
             Per::Order => model.m2.base(),
             Per::M2Year => 1.0 / model.life,
-        };
-        Difference::between(indicator, first, second, m2)
+        }
+    }
+
+    /// A difference below this is too small to matter, on the lines of a model.
+    pub fn matters(&self, indicator: Indicator, model: &Model) -> f64 {
+        small_per_m2(indicator) * self.m2_per(model)
     }
 
     /// The difference b - a in an indicator, on the jobs both can make.

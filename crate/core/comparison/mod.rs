@@ -13,4 +13,4 @@ pub use compare::{Comparison, compare};
 pub use effort::{Effort, effort};
 pub use fault::CompareFault;
 pub use makers::{Dropped, Makers};
-pub use pair::{Difference, Verdict};
+pub use pair::{Difference, SMALL_SHARE, Verdict, small_per_m2};

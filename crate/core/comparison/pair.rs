@@ -31,10 +31,10 @@ pub struct Difference {
 }
 
 /// Below this share of the smaller load, two loads are about the same.
-const SMALL_SHARE: f64 = 0.05;
+pub const SMALL_SHARE: f64 = 0.05;
 
 /// Below this much per m2, in the indicator's unit, two loads are about the same.
-fn small_per_m2(indicator: Indicator) -> f64 {
+pub fn small_per_m2(indicator: Indicator) -> f64 {
     match indicator {
         Indicator::Energy | Indicator::Water => 1.0,
         Indicator::Solvent => 0.001,

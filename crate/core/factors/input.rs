@@ -74,11 +74,16 @@ pub struct Input {
 }
 
 impl Input {
-    /// The 5 % and 95 % points, in its unit, never beyond what is physically possible.
-    pub fn ends(&self) -> (f64, f64) {
-        let (low, high) = self.spread.ends(self.centre, self.low, self.high);
-        // A share stays a share; so does its range.
+    /// The ends of the range, in its unit, narrowed where they pass what is physically possible.
+    pub fn bounds(&self) -> (f64, f64) {
+        // A share stays a share.
         let most = if self.unit.text() == "1" && self.spread == Spread::Triangular { 1.0 } else { f64::MAX };
-        (low.max(0.0), high.min(most))
+        (self.low.max(0.0), self.high.min(most))
+    }
+
+    /// The 5 % and 95 % points, in its unit.
+    pub fn ends(&self) -> (f64, f64) {
+        let (low, high) = self.bounds();
+        self.spread.ends(self.centre, low, high)
     }
 }

@@ -36,6 +36,11 @@ pub struct Activity {
 }
 
 impl Activity {
+    /// One unit of one measure.
+    pub fn one(symbol: Symbol) -> Self {
+        Self { counts: vec![(symbol, 1.0)], ..Self::default() }
+    }
+
     /// From now on, counts are of lines made for stock, or not.
     pub fn made_for_stock(&mut self, stock: bool) {
         self.stock = stock;

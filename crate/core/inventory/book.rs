@@ -58,6 +58,11 @@ impl Book {
                 inputs[place] = Arc::new(Input { value: *value, ..Input::clone(&inputs[place]) });
             }
         }
+        for (id, value) in &order.held {
+            if let Some(place) = tables.find(id).filter(|place| inputs[*place].origin != Origin::Override) {
+                inputs[place] = Arc::new(Input { value: *value, spread: Spread::Fixed, ..Input::clone(&inputs[place]) });
+            }
+        }
         let life = alternative.life.unwrap_or(order.life);
         for (id, item, value, unit) in [
             ("order.degree-days", "heating degree-days a year", order.site.degree_days, "K.d"),

@@ -79,6 +79,8 @@ pub struct Order {
     pub own_rows: Vec<String>,
     /// Inputs moved by hand for all alternatives, by id; not part of the file.
     pub moved: Vec<(String, f64)>,
+    /// Inputs held at a value without spread, by id, while something is varied; not part of the file.
+    pub held: Vec<(String, f64)>,
     /// The document, for the lines of later faults.
     pub document: Rc<Document>,
 }
@@ -251,6 +253,7 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
         sums,
         own_rows: tables.own.clone(),
         moved: Vec::new(),
+        held: Vec::new(),
         document: Rc::clone(document),
     })
 }

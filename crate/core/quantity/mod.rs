@@ -49,11 +49,15 @@
 
 mod kind;
 mod number;
+mod numeric;
+mod rounding;
 mod span;
 mod unit_text;
 
 pub use kind::*;
 pub use number::{NumberFault, group, read_number, write_number};
+pub use numeric::{CENTRAL, central_quantile, exp, ln, normal_quantile};
+pub use rounding::{last_place, write_to_place};
 pub use span::{Span, SpanFault};
 pub use unit_text::{UnitFault, UnitText};
 

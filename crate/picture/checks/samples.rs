@@ -1,8 +1,9 @@
 //! Panels that are hard to draw: long words, small and large numbers, zero far to one side.
+use super::{crossing, dots};
 use crate::*;
 
 pub fn bar(label: &str, value: f64, text: &str, mark: Mark) -> Bar {
-    let range = (value > 10.0).then_some((0.7 * value, 1.4 * value));
+    let range = (value > 10.0).then_some(Interval { half: (0.9 * value, 1.2 * value), ninety: (0.7 * value, 1.4 * value) });
     Bar { label: label.to_owned(), value, text: text.to_owned(), range, look: Look { colour: Colour::FILM, mark } }
 }
 
@@ -10,7 +11,7 @@ pub fn loads(bars: Vec<Bar>) -> LoadsPanel {
     LoadsPanel {
         title: "Climate, the whole order of stop signs and diamonds".to_owned(),
         unit: "kg CO\u{2082}e per order".to_owned(),
-        range_label: "90 of 100 draws".to_owned(),
+        range_label: "thick line: half of the draws; thin line: 90 of 100 draws".to_owned(),
         bars,
     }
 }
@@ -63,6 +64,14 @@ pub fn drawn() -> Vec<(String, (u32, u32), String)> {
                 let panel = swings(shift);
                 let size = (w, swings_height(&panel, w));
                 out.push((format!("swings {shift} {w}"), size, swings_svg(&panel, size, theme).unwrap()));
+            }
+            for (i, panel) in crossing::panels().iter().enumerate() {
+                let size = (w, crossing_height(panel, w));
+                out.push((format!("crossing {i} {w}"), size, crossing_svg(panel, size, theme).unwrap()));
+            }
+            for (i, panel) in dots::panels().iter().enumerate() {
+                let size = (w, dots_height(panel, w));
+                out.push((format!("dots {i} {w}"), size, dots_svg(panel, size, theme).unwrap()));
             }
         }
     }

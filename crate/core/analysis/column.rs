@@ -1,0 +1,142 @@
+//! A column: one uncertain input's value in every draw.
+//!
+//! With u from the input's stream and z the normal quantile of u:
+//!
+//! - lognormal: x = m exp(sigma z), sigma = ln(high/low)/3.2897; kept as exp(sigma z), so that a moved median
+//!   redoes products only;
+//! - triangular, split at the median m: x = m - (m - low)(1 - sqrt(2u)) below, mirrored above;
+//! - uniform: x = low + (high - low) u.
+//!
+//! Bounds hold by narrowing: where a range passes what is physically possible, it ends there.
+
+use crate::factors::{Input, Scope, Spread};
+use crate::order::RouteName;
+use crate::quantity::{CENTRAL, central_quantile, exp, ln, normal_quantile};
+
+use super::stream::Stream;
+
+/// Twice the 95 % point of the standard normal distribution: the width of the 90 % range.
+const WIDTH_90: f64 = 3.289_707_253_902_945;
+
+/// How an input is drawn; its unit's base is in it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Shape {
+    /// exp(sigma z); the median stands apart.
+    Lognormal {
+        /// The standard deviation of the logarithm.
+        sigma: f64,
+    },
+    /// Split at the median.
+    Triangular {
+        /// The lower end.
+        low: f64,
+        /// The median.
+        median: f64,
+        /// The upper end.
+        high: f64,
+    },
+    /// Every value alike.
+    Uniform {
+        /// The lower end.
+        low: f64,
+        /// The upper end.
+        high: f64,
+    },
+}
+
+impl Shape {
+    /// The shape of an input and the median that stands apart from it; none where it is not drawn.
+    pub fn of(input: &Input) -> Option<(Self, f64)> {
+        let base = input.unit.base();
+        let median = input.value * base;
+        let (low, high) = input.bounds();
+        let (low, high) = (low * base, high * base);
+        match input.spread {
+            Spread::Fixed => None,
+            // A choice that is not made: none of it.
+            Spread::Lognormal if median == 0.0 => None,
+            Spread::Lognormal => Some((Self::Lognormal { sigma: ln(high / low) / WIDTH_90 }, median)),
+            Spread::Triangular => Some((Self::Triangular { low: low.min(median), median, high: high.max(median) }, 1.0)),
+            Spread::Uniform => Some((Self::Uniform { low, high }, 1.0)),
+        }
+    }
+
+    /// The value at a number between 0 and 1.
+    pub fn at(self, u: f64) -> f64 {
+        match self {
+            Self::Lognormal { sigma } => exp(sigma * normal_quantile(u)),
+            Self::Triangular { low, median, high } => triangular(u, low, median, high),
+            Self::Uniform { low, high } => low + (high - low) * u,
+        }
+    }
+
+    /// Turns numbers between 0 and 1 into values, in place.
+    pub fn fill(self, numbers: &mut [f64]) {
+        match self {
+            Self::Lognormal { sigma } => lognormal(sigma, numbers),
+            Self::Triangular { low, median, high } => {
+                for number in numbers {
+                    *number = triangular(*number, low, median, high);
+                }
+            }
+            Self::Uniform { low, high } => {
+                for number in numbers {
+                    *number = low + (high - low) * *number;
+                }
+            }
+        }
+    }
+}
+
+#[inline(always)]
+fn triangular(u: f64, low: f64, median: f64, high: f64) -> f64 {
+    let below = u < 0.5;
+    let (end, part) = if below { (low, u) } else { (high, 1.0 - u) };
+    median + (end - median) * (1.0 - (2.0 * part).sqrt())
+}
+
+/// The central part of the normal quantile for all at once, then the few tails one by one: the same
+/// numbers as `at`, faster.
+fn lognormal(sigma: f64, numbers: &mut [f64]) {
+    const LANES: usize = 64;
+    for lanes in numbers.chunks_mut(LANES) {
+        let mut z = [0.0; LANES];
+        for (z, u) in z.iter_mut().zip(lanes.iter()) {
+            *z = central_quantile(*u - 0.5);
+        }
+        for (z, u) in z.iter_mut().zip(lanes.iter()) {
+            if (*u - 0.5).abs() > CENTRAL {
+                *z = normal_quantile(*u);
+            }
+        }
+        for (value, z) in lanes.iter_mut().zip(z) {
+            *value = exp(sigma * z);
+        }
+    }
+}
+
+/// Which draws an input shares with others of its id: all of them, or those of one route.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Drawn {
+    /// The input's id.
+    pub id: String,
+    /// The route, where each route has draws of its own.
+    pub route: Option<RouteName>,
+}
+
+impl Drawn {
+    /// Of an input in an alternative of a route.
+    pub fn of(input: &Input, route: RouteName) -> Self {
+        Self { id: input.id.clone(), route: (input.scope == Scope::Route).then_some(route) }
+    }
+
+    /// The name of its stream.
+    pub fn name(&self) -> String {
+        self.route.map_or_else(|| self.id.clone(), |route| format!("{} {}", self.id, route.name()))
+    }
+
+    /// Its stream.
+    pub fn stream(&self, settings: super::Settings) -> Stream {
+        Stream::new(settings.seed, &self.name(), settings.design)
+    }
+}

@@ -1,0 +1,236 @@
+//! Draws: every alternative's loads under the same values of what they share.
+//!
+//! A draw gives each uncertain input one value; the alternatives of a pair take it together, so that
+//! what they have in common cancels in their difference. A draw touches the products of one order's
+//! totals, never its lines. The drawn values are kept: after an edit only the products are redone.
+
+use std::collections::BTreeMap;
+
+use crate::comparison::Comparison;
+use crate::load::{Indicator, Model, Per};
+
+use super::column::{Drawn, Shape};
+use super::program::{Program, Ready};
+use super::stream::{BLOCK, Design};
+use super::sum::{Columns, flows};
+
+/// How draws are made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Settings {
+    /// How many.
+    pub number: usize,
+    /// What the streams begin with.
+    pub seed: u64,
+    /// How numbers are spread.
+    pub design: Design,
+    /// Threads that share the work; the result is the same with any number.
+    pub threads: usize,
+}
+
+impl Default for Settings {
+    fn default() -> Self {
+        Self { number: 10_000, seed: 1, design: Design::LatinHypercube, threads: 1 }
+    }
+}
+
+/// The fewest and the most draws that can be asked for.
+pub const NUMBERS: std::ops::RangeInclusive<usize> = 100..=1_000_000;
+
+/// Draws made at once; between two batches the work can be cancelled.
+const BATCH: usize = 10 * BLOCK;
+
+/// Drawn values, kept from one comparison to the next.
+#[derive(Debug, Default)]
+pub struct Kept {
+    settings: Option<(u64, Design, usize)>,
+    values: BTreeMap<String, (Shape, Vec<f64>)>,
+}
+
+/// A model on which an alternative is looked at: its column of the table, or of a pair on shared jobs.
+#[derive(Debug, Clone, PartialEq, Eq)]
+struct On {
+    place: usize,
+    jobs: Vec<usize>,
+}
+
+/// The loads of alternatives in every draw.
+#[derive(Debug, Clone)]
+pub struct Draws {
+    /// How they were made; the number is of draws made, fewer than asked for where the work was cancelled.
+    pub settings: Settings,
+    /// How many were asked for.
+    pub asked: usize,
+    /// How many inputs were drawn.
+    pub inputs: usize,
+    models: Vec<On>,
+    /// By model, then by indicator.
+    loads: Vec<Vec<f64>>,
+}
+
+/// A pair's loads in every draw.
+#[derive(Debug, Clone, Copy)]
+pub struct PairDraws<'a> {
+    /// Of the first.
+    pub first: &'a [f64],
+    /// Of the second.
+    pub second: &'a [f64],
+}
+
+impl PairDraws<'_> {
+    /// Second less first, draw by draw.
+    pub fn differences(&self) -> Vec<f64> {
+        self.first.iter().zip(self.second).map(|(first, second)| second - first).collect()
+    }
+
+    /// Second over first, draw by draw; none where a first load is 0.
+    pub fn ratios(&self) -> Option<Vec<f64>> {
+        self.first.iter().zip(self.second).map(|(first, second)| (*first > 0.0).then(|| second / first)).collect()
+    }
+}
+
+impl Draws {
+    /// Draws the loads of the table and of some pairs. `go_on` hears how many draws are made and says whether to go on.
+    pub fn make(
+        comparison: &Comparison,
+        pairs: &[(usize, usize)],
+        settings: Settings,
+        kept: &mut Kept,
+        mut go_on: impl FnMut(usize) -> bool,
+    ) -> Self {
+        let mut columns = Columns::default();
+        let mut program = Program::default();
+        let mut models: Vec<On> = Vec::new();
+        let mut push = |place: usize, jobs: &[usize], model: &Model| {
+            let on = On { place, jobs: jobs.to_vec() };
+            if !models.contains(&on) {
+                models.push(on);
+                for indicator in Indicator::ALL {
+                    program.push(&flows(model, indicator, comparison.per, &mut columns));
+                }
+            }
+        };
+        for (at, model) in comparison.models.iter().enumerate() {
+            push(at, &comparison.table_jobs(comparison.places[at]), model);
+        }
+        for (a, b) in pairs {
+            if let Some((first, second)) = comparison.of_pair(*a, *b) {
+                let jobs = comparison.shared(*a, *b);
+                push(*a, &jobs, &first);
+                push(*b, &jobs, &second);
+            }
+        }
+        let ready = program.ready();
+        let mut loads = vec![Vec::with_capacity(settings.number); program.outputs()];
+        let mut done = 0;
+        while done < settings.number {
+            let batch = BATCH.min(settings.number - done);
+            // The first batch's values are kept: few ask for more draws than that.
+            let fresh = &mut Kept::default();
+            let values = if settings.number <= BATCH { &mut *kept } else { fresh };
+            values.fill(columns.list(), done, batch, settings);
+            let values: Vec<&[f64]> = columns.list().iter().map(|(drawn, _)| values.of(drawn)).collect();
+            run(&ready, &values, batch, settings.threads, &mut loads);
+            done += batch;
+            if !go_on(done) {
+                break;
+            }
+        }
+        Self { settings: Settings { number: done, ..settings }, asked: settings.number, inputs: columns.list().len(), models, loads }
+    }
+
+    /// An alternative's loads on the lines of the table.
+    pub fn load(&self, comparison: &Comparison, at: usize, indicator: Indicator) -> &[f64] {
+        self.on(at, &comparison.table_jobs(comparison.places[at]), indicator).unwrap_or_default()
+    }
+
+    /// A pair's loads on the lines both can make.
+    pub fn pair(&self, comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Option<PairDraws<'_>> {
+        let jobs = comparison.shared(a, b);
+        Some(PairDraws { first: self.on(a, &jobs, indicator)?, second: self.on(b, &jobs, indicator)? })
+    }
+
+    fn on(&self, place: usize, jobs: &[usize], indicator: Indicator) -> Option<&[f64]> {
+        let model = self.models.iter().position(|on| on.place == place && on.jobs == jobs)?;
+        self.loads.get(model * Indicator::ALL.len() + indicator as usize).map(Vec::as_slice)
+    }
+}
+
+impl Kept {
+    fn of(&self, drawn: &Drawn) -> &[f64] {
+        self.values.get(&drawn.name()).map_or(&[], |(_, values)| values)
+    }
+
+    /// Sees to it that every column has its values for some draws from one on.
+    fn fill(&mut self, columns: &[(Drawn, Shape)], first: usize, draws: usize, settings: Settings) {
+        let same = (settings.seed, settings.design, settings.number);
+        if self.settings != Some(same) {
+            *self = Self { settings: Some(same), values: BTreeMap::new() };
+        }
+        let missing: Vec<&(Drawn, Shape)> = columns
+            .iter()
+            .filter(|(drawn, shape)| self.values.get(&drawn.name()).is_none_or(|(known, values)| known != shape || values.len() != draws))
+            .collect();
+        let made = shared(&missing, settings.threads, |(drawn, shape)| {
+            let stream = drawn.stream(settings);
+            let mut values = vec![0.0; draws];
+            for (block, values) in values.chunks_mut(BLOCK).enumerate() {
+                stream.fill(first / BLOCK + block, values);
+            }
+            shape.fill(&mut values);
+            values
+        });
+        for ((drawn, shape), values) in missing.into_iter().zip(made) {
+            self.values.insert(drawn.name(), (*shape, values));
+        }
+    }
+}
+
+/// The loads of some models in one indicator in every draw; few draws, so in one batch.
+pub fn loads_of(models: &[&Model], indicator: Indicator, per: Per, settings: Settings, kept: &mut Kept) -> Vec<Vec<f64>> {
+    let mut columns = Columns::default();
+    let mut program = Program::default();
+    for model in models {
+        program.push(&flows(model, indicator, per, &mut columns));
+    }
+    kept.fill(columns.list(), 0, settings.number, settings);
+    let values: Vec<&[f64]> = columns.list().iter().map(|(drawn, _)| kept.of(drawn)).collect();
+    let mut loads = vec![Vec::with_capacity(settings.number); models.len()];
+    program.ready().run(&values, settings.number, &mut loads);
+    loads
+}
+
+/// Second less first, draw by draw, of two models in one indicator.
+pub fn differences_of(models: [&Model; 2], indicator: Indicator, per: Per, settings: Settings, kept: &mut Kept) -> Vec<f64> {
+    let loads = loads_of(&models, indicator, per, settings, kept);
+    loads[0].iter().zip(&loads[1]).map(|(first, second)| second - first).collect()
+}
+
+/// Runs a program on a batch, its draws cut into as many pieces as there are threads.
+fn run(ready: &Ready, values: &[&[f64]], draws: usize, threads: usize, loads: &mut [Vec<f64>]) {
+    let piece = draws.div_ceil(threads.max(1)).max(1);
+    let pieces: Vec<(usize, usize)> = (0..draws).step_by(piece).map(|from| (from, draws.min(from + piece))).collect();
+    let made = shared(&pieces, threads, |(from, to)| {
+        let values: Vec<&[f64]> = values.iter().map(|column| &column[*from..*to]).collect();
+        let mut out = vec![Vec::with_capacity(to - from); loads.len()];
+        ready.run(&values, to - from, &mut out);
+        out
+    });
+    for piece in made {
+        for (load, more) in loads.iter_mut().zip(piece) {
+            load.extend(more);
+        }
+    }
+}
+
+/// Does a piece of work for each of some things, on some threads, and gives the results in their order.
+fn shared<T: Sync, R: Send>(things: &[T], threads: usize, work: impl Fn(&T) -> R + Sync) -> Vec<R> {
+    if threads <= 1 || things.len() <= 1 {
+        return things.iter().map(work).collect();
+    }
+    let piece = things.len().div_ceil(threads);
+    std::thread::scope(|scope| {
+        let work = &work;
+        let running: Vec<_> = things.chunks(piece).map(|things| scope.spawn(move || things.iter().map(work).collect::<Vec<R>>())).collect();
+        running.into_iter().flat_map(|thread| thread.join().unwrap_or_default()).collect()
+    })
+}

@@ -1,0 +1,31 @@
+//! Elasticity: by how many per cent a sum of products changes when one input changes by one per cent, every input
+//! at its median; exact, from the derivative of each product.
+
+use std::collections::BTreeMap;
+
+use super::sum::{ColumnId, Columns, Sum};
+
+/// The value of a sum at given values of its columns, and x dD/dx for each column that stands in it.
+pub fn gradient(sum: &Sum, values: &[f64]) -> (f64, BTreeMap<ColumnId, f64>) {
+    let mut whole = 0.0;
+    let mut moved: BTreeMap<ColumnId, f64> = BTreeMap::new();
+    for (product, coefficient) in &sum.0 {
+        let value = product.iter().fold(*coefficient, |value, (column, way)| value * way.at(values[usize::from(*column)]));
+        whole += value;
+        for (column, way) in product {
+            *moved.entry(*column).or_insert(0.0) += value * way.elasticity(values[usize::from(*column)]);
+        }
+    }
+    (whole, moved)
+}
+
+/// Elasticities at given values of the columns; none where the sum is 0.
+pub fn elasticity_of(sum: &Sum, values: &[f64]) -> BTreeMap<ColumnId, f64> {
+    let (whole, moved) = gradient(sum, values);
+    if whole == 0.0 { BTreeMap::new() } else { moved.into_iter().map(|(column, moved)| (column, moved / whole)).collect() }
+}
+
+/// Elasticities with every input at its median.
+pub fn elasticities(sum: &Sum, columns: &Columns) -> BTreeMap<ColumnId, f64> {
+    elasticity_of(sum, &columns.medians())
+}

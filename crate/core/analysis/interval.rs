@@ -1,0 +1,109 @@
+//! Intervals: what a list of draws says, as quantiles.
+//!
+//! The quantile p of n sorted values lies at (n - 1)p between two of them, in proportion (type 7 of
+//! Hyndman and Fan, The American Statistician 50 (1996) 361). No p-values, no standard errors of means:
+//! the number of draws is a choice, not a sample.
+
+/// The median and the middle 50 and 90 % of some draws.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Interval {
+    /// The 5 % point.
+    pub p5: f64,
+    /// The 25 % point.
+    pub p25: f64,
+    /// The median.
+    pub median: f64,
+    /// The 75 % point.
+    pub p75: f64,
+    /// The 95 % point.
+    pub p95: f64,
+}
+
+impl Interval {
+    /// Of some draws; all 0 where there are none.
+    ///
+    /// ```
+    /// use faceload_core::analysis::Interval;
+    /// let interval = Interval::of(&[4.0, 0.0, 3.0, 1.0, 2.0]);
+    /// assert_eq!((interval.p25, interval.median, interval.p95), (1.0, 2.0, 3.8));
+    /// ```
+    pub fn of(draws: &[f64]) -> Self {
+        let [p5, p25, median, p75, p95] = quantiles(draws, [0.05, 0.25, 0.5, 0.75, 0.95]);
+        Self { p5, p25, median, p75, p95 }
+    }
+
+    /// Half of the width of the middle 90 %.
+    pub fn half_width(&self) -> f64 {
+        0.5 * (self.p95 - self.p5)
+    }
+
+    /// Whether the middle 90 % leaves zero out.
+    pub fn excludes_zero(&self) -> bool {
+        self.p5 > 0.0 || self.p95 < 0.0
+    }
+}
+
+/// Quantiles, their shares rising.
+pub fn quantiles<const N: usize>(draws: &[f64], shares: [f64; N]) -> [f64; N] {
+    let mut values = draws.to_vec();
+    let mut found = [0.0; N];
+    // From one quantile to the next only what lies above it is looked at.
+    let mut from = 0;
+    for (quantile, share) in found.iter_mut().zip(shares) {
+        let Some(last) = values.len().checked_sub(1) else { continue };
+        let place = last as f64 * share;
+        let below = place.floor() as usize;
+        let rest = &mut values[from..];
+        let (_, low, above) = rest.select_nth_unstable_by(below - from, f64::total_cmp);
+        let next = above.iter().copied().fold(f64::INFINITY, f64::min);
+        let next = if above.is_empty() { *low } else { next };
+        *quantile = *low + (place - below as f64) * (next - *low);
+        from = below;
+    }
+    found
+}
+
+/// In how many of some draws a difference is above zero, a draw of no difference counted half.
+pub fn share_above_zero(differences: &[f64]) -> f64 {
+    if differences.is_empty() {
+        return 0.5;
+    }
+    let halves: usize = differences.iter().map(|one| if *one > 0.0 { 2 } else { usize::from(*one == 0.0) }).sum();
+    halves as f64 / (2 * differences.len()) as f64
+}
+
+/// The sampling error of a share of n draws: Wilson's 95 % interval (J. Am. Stat. Assoc. 22 (1927) 209).
+///
+/// ```
+/// use faceload_core::analysis::wilson;
+/// let (low, high) = wilson(0.93, 1000);
+/// assert!((low - 0.9124853518).abs() < 1e-9 && (high - 0.9442236359).abs() < 1e-9);
+/// ```
+pub fn wilson(share: f64, n: usize) -> (f64, f64) {
+    const Z: f64 = 1.959_963_984_540_054;
+    let n = n as f64;
+    let middle = share + Z * Z / (2.0 * n);
+    let half = Z * (share * (1.0 - share) / n + Z * Z / (4.0 * n * n)).sqrt();
+    let whole = 1.0 + Z * Z / n;
+    ((middle - half) / whole, (middle + half) / whole)
+}
+
+/// In how many draws each of some alternatives loads least, second least and so on; a tie is shared.
+pub fn rank_shares(loads: &[&[f64]]) -> Vec<Vec<f64>> {
+    let (alternatives, draws) = (loads.len(), loads.first().map_or(0, |load| load.len()));
+    let mut shares = vec![vec![0.0; alternatives]; alternatives];
+    for draw in 0..draws {
+        for (one, share) in shares.iter_mut().enumerate() {
+            let own = loads[one][draw];
+            let less = loads.iter().filter(|load| load[draw] < own).count();
+            let same = loads.iter().filter(|load| load[draw] == own).count();
+            for rank in &mut share[less..less + same] {
+                *rank += 1.0 / same as f64;
+            }
+        }
+    }
+    for rank in shares.iter_mut().flatten() {
+        *rank /= draws.max(1) as f64;
+    }
+    shares
+}

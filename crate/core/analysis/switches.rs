@@ -1,0 +1,92 @@
+//! Switches: choices of method, each set the other way and the pair looked at again. They are never drawn: how likely a
+//! choice is has no answer.
+
+use crate::comparison::{Comparison, compare};
+use crate::factors::Tables;
+use crate::load::{Indicator, Per};
+use crate::order::{EndOfLife, GwpSet, Order};
+
+use super::draws::{Kept, Settings, differences_of};
+use super::finding::{Finding, finding};
+use super::interval::Interval;
+
+/// A choice set another way.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Switched {
+    /// Which choice.
+    pub switch: &'static str,
+    /// What it is set to.
+    pub set: String,
+    /// Whether the order has it so.
+    pub own: bool,
+    /// The first's load.
+    pub first: f64,
+    /// The second's.
+    pub second: f64,
+    /// Second less first, draw by draw.
+    pub difference: Interval,
+    /// What the draws say.
+    pub finding: Finding,
+}
+
+/// Years in service that are tried beside the order's own.
+const LIVES: [f64; 3] = [5.0, 10.0, 15.0];
+
+/// A pair under every setting of every switch.
+pub fn switches(
+    tables: &Tables,
+    comparison: &Comparison,
+    (a, b): (usize, usize),
+    indicator: Indicator,
+    other_areas: &[&str],
+    settings: Settings,
+) -> Vec<Switched> {
+    let own = &comparison.order;
+    let mut list: Vec<(&'static str, String, bool, Order)> = Vec::new();
+    let mut push = |switch, set: &str, is_own, change: &dyn Fn(&mut Order)| {
+        let mut order = own.clone();
+        change(&mut order);
+        list.push((switch, set.to_owned(), is_own, order));
+    };
+    for (name, set) in GwpSet::ALL {
+        push("gwp", name, own.gwp == set, &|order| order.gwp = set);
+    }
+    for counted in [true, false] {
+        push("voc_oxidised", if counted { "counted" } else { "not counted" }, own.voc_oxidised == counted, &|order| {
+            order.voc_oxidised = counted
+        });
+    }
+    let mut ends: Vec<EndOfLife> = Vec::new();
+    for (name, end) in EndOfLife::ALL {
+        // Two words may name one rule.
+        if ends.contains(&end) {
+            continue;
+        }
+        ends.push(end);
+        push("end_of_life", name, own.end_of_life == end, &|order| order.end_of_life = end);
+    }
+    push("electricity", &own.site.electricity.full_label(), true, &|_| {});
+    for area in other_areas.iter().filter(|area| **area != own.site.electricity.id) {
+        if let Some(site) = own.site.in_area(tables, area) {
+            push("electricity", &site.electricity.full_label(), false, &|order| order.site = site.clone());
+        }
+    }
+    // Per m2 and per order the life divides nothing.
+    for life in LIVES.into_iter().filter(|_| comparison.per == Per::M2Year) {
+        push("life", &format!("{life} years"), own.life == life, &|order| order.life = life);
+    }
+    let ids = [a, b].map(|place| comparison.models[place].alternative.id.clone());
+    let mut kept = Kept::default();
+    list.into_iter()
+        .filter_map(|(switch, set, own, order)| {
+            let switched = compare(tables, &order, comparison.per, comparison.boundary).ok()?;
+            let place = |id: &str| switched.models.iter().position(|model| model.alternative.id == id);
+            let (a, b) = (place(&ids[0])?, place(&ids[1])?);
+            let single = switched.difference(a, b, indicator)?;
+            let (first, second) = switched.of_pair(a, b)?;
+            let difference = Interval::of(&differences_of([&first, &second], indicator, switched.per, settings, &mut kept));
+            let finding = finding(&difference, single.first.min(single.second), switched.matters(indicator, &first));
+            Some(Switched { switch, set, own, first: single.first, second: single.second, difference, finding })
+        })
+        .collect()
+}

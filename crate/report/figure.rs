@@ -1,0 +1,124 @@
+//! A figure: sentences and tables that stand behind a picture, as text, as CSV, and as data for the page.
+
+use serde::Serialize;
+
+/// Sentences and the tables that bear them out.
+#[derive(Debug, Clone, Default, Serialize)]
+pub struct Figure {
+    /// What it is about.
+    pub heading: String,
+    /// What it says.
+    pub sentences: Vec<String>,
+    /// The numbers.
+    pub tables: Vec<Table>,
+}
+
+/// Named columns and rows of cells.
+#[derive(Debug, Clone, Default, Serialize)]
+pub struct Table {
+    /// What the rows are.
+    pub caption: String,
+    /// The names of the columns, with units.
+    pub columns: Vec<String>,
+    /// The rows.
+    pub rows: Vec<Vec<Cell>>,
+    /// Columns that text leaves out for want of room.
+    #[serde(skip)]
+    pub aside: Vec<usize>,
+}
+
+/// One cell: words, or a number as it is and as it is shown.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(untagged)]
+pub enum Cell {
+    /// Words.
+    Words(String),
+    /// A number.
+    Number {
+        /// As it is.
+        value: f64,
+        /// As it is shown.
+        shown: String,
+    },
+}
+
+impl From<&str> for Cell {
+    fn from(words: &str) -> Self {
+        Self::Words(words.to_owned())
+    }
+}
+
+impl From<String> for Cell {
+    fn from(words: String) -> Self {
+        Self::Words(words)
+    }
+}
+
+impl Cell {
+    /// A number with the digits it is shown with.
+    pub fn number(value: f64, shown: String) -> Self {
+        Self::Number { value, shown }
+    }
+
+    /// What a reader sees.
+    pub fn shown(&self) -> &str {
+        match self {
+            Self::Words(words) => words,
+            Self::Number { shown, .. } => shown,
+        }
+    }
+
+    /// As a field of CSV (RFC 4180): numbers in full; words that a spreadsheet would take for a formula set apart.
+    fn field(&self) -> String {
+        match self {
+            Self::Number { value, .. } => format!("{value}"),
+            Self::Words(words) => {
+                let guarded = if words.starts_with(['=', '+', '-', '@', '\t', '\r', '\n']) { format!("'{words}") } else { words.clone() };
+                if guarded.contains([',', '"', '\n', '\r']) { format!("\"{}\"", guarded.replace('"', "\"\"")) } else { guarded }
+            }
+        }
+    }
+}
+
+impl Figure {
+    /// As CSV: the tables one after another, each with its caption, an empty line between two.
+    pub fn csv(&self) -> String {
+        let tables = self.tables.iter().map(|table| {
+            let line = |cells: Vec<String>| format!("{}\r\n", cells.join(","));
+            let head = [
+                line(vec![Cell::from(table.caption.as_str()).field()]),
+                line(table.columns.iter().map(|name| Cell::from(name.as_str()).field()).collect()),
+            ];
+            let rows = table.rows.iter().map(|row| line(row.iter().map(Cell::field).collect()));
+            head.into_iter().chain(rows).collect::<String>()
+        });
+        tables.collect::<Vec<_>>().join("\r\n")
+    }
+}
+
+impl Table {
+    /// As text: words to the left, numbers to the right, two spaces between columns.
+    pub fn text(&self) -> String {
+        let kept: Vec<usize> = (0..self.columns.len()).filter(|column| !self.aside.contains(column)).collect();
+        let shown = |row: &[Cell], column: usize| row.get(column).map(|cell| cell.shown().to_owned()).unwrap_or_default();
+        let form: Vec<(usize, usize, bool)> = kept
+            .into_iter()
+            .map(|column| {
+                let cells = self.rows.iter().map(|row| shown(row, column).chars().count());
+                let wide = cells.chain([self.columns[column].chars().count()]).max().unwrap_or(0);
+                let numbers = self.rows.iter().all(|row| shown(row, column).is_empty() || matches!(row[column], Cell::Number { .. }));
+                (column, wide, numbers)
+            })
+            .collect();
+        let line = |cell: &dyn Fn(usize) -> String| {
+            let cells = form.iter().map(|(column, wide, right)| {
+                let cell = cell(*column);
+                if *right { format!("{cell:>wide$}") } else { format!("{cell:<wide$}") }
+            });
+            format!("  {}\n", cells.collect::<Vec<_>>().join("  ").trim_end())
+        };
+        let head = line(&|column| self.columns[column].clone());
+        let rows: String = self.rows.iter().map(|row| line(&|column| shown(row, column))).collect();
+        format!("  {}\n{head}{rows}", self.caption)
+    }
+}
