@@ -92,3 +92,22 @@ fn of_two_areas_the_dirtier_grid_loads_more() {
     assert!(co2e("us.nyup") < co2e("us.rfcw") && co2e("us.rfcw") < co2e("us.mroe"));
     assert!(co2e("no") < co2e("de") && co2e("de") < co2e("in"));
 }
+
+#[test]
+fn a_site_moved_to_another_area_is_as_if_it_had_been_ordered_there() {
+    let site = |area: &str, freight: Option<&str>| {
+        let mut site = json!({"electricity": area, "delivery": "60 km"});
+        if let Some(freight) = freight {
+            site["freight"] = json!(freight);
+        }
+        order(&stop(&site)).site
+    };
+    for (from, to) in [("us.rfcw", "us.average"), ("us.rfcw", "de"), ("de", "us.rfcw"), ("uk", "uk.life-cycle")] {
+        assert_eq!(site(from, None).in_area(tables(), to).as_ref(), Some(&site(to, None)), "{from} to {to}");
+    }
+    // What the order states stays; where it does not fit, there is no such site.
+    let stated = site("us.rfcw", Some("us.truck-2021"));
+    assert_eq!(stated.in_area(tables(), "us.average"), Some(site("us.average", Some("us.truck-2021"))));
+    assert_eq!(stated.in_area(tables(), "de"), None);
+    assert_eq!(stated.in_area(tables(), "atlantis"), None);
+}

@@ -59,6 +59,20 @@ impl Site {
     pub fn basis(&self) -> Basis {
         self.electricity.basis
     }
+
+    /// The same site in another electricity area; freight and vehicle move with it where they are
+    /// the usual ones. None where the tables lack the area, or a carrier does not fit its basis.
+    pub fn in_area(&self, tables: &Tables, id: &str) -> Option<Self> {
+        let area = tables.carrier(Carried::Electricity, id)?;
+        let moved = |carrier: &Arc<Carrier>| {
+            let (carried, old) = (carrier.carried, &self.electricity);
+            let is_usual = carrier.id == usual(tables, Some(old), carried);
+            if is_usual { tables.carrier(carried, usual(tables, Some(area), carried)).cloned() } else { Some(Arc::clone(carrier)) }
+        };
+        let site = Self { electricity: Arc::clone(area), freight: moved(&self.freight)?, vehicle: moved(&self.vehicle)?, ..self.clone() };
+        let all_fit = [&site.heat, &site.freight, &site.vehicle].into_iter().all(|carrier| fits(area, carrier));
+        all_fit.then_some(site)
+    }
 }
 
 /// The truck and the vehicle of a country; where none is its own, those of the United Kingdom, which
