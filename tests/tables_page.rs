@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use faceload_core::factors::{Grade, Origin, Source};
+use faceload_core::factors::{Grade, Input, Origin, Source};
 use serde_json::Value;
 
 use crate::shop::tables;
@@ -39,8 +39,9 @@ fn tables_and_columns(out: &mut String) {
     for table in package["resources"].as_array().expect("tables") {
         let words = |value: &Value| value.as_str().expect("words").to_owned();
         let rows = match words(&table["path"]).as_str() {
-            "practice.csv" => of_origin(Origin::Practice),
-            "factors.csv" => of_origin(Origin::Factor),
+            "practice.csv" => single().filter(|input| input.origin == Origin::Practice).count(),
+            "factors.csv" => single().filter(|input| input.origin == Origin::Factor).count(),
+            "carriers.csv" => tables().carriers.len(),
             "sign-codes.csv" => tables().signs.len(),
             _ => tables().sources.len(),
         };
@@ -54,16 +55,20 @@ fn tables_and_columns(out: &mut String) {
     }
 }
 
-/// How many inputs come from a table.
-fn of_origin(origin: Origin) -> usize {
-    tables().inputs.iter().filter(|input| input.origin == origin).count()
+/// The inputs that are a row each: those of practice and factors, not the gases of a carrier.
+fn single() -> impl Iterator<Item = &'static Input> {
+    let stems: Vec<String> = tables().carriers.values().map(|carrier| format!("{}.co2e", carrier.stem())).collect();
+    let of_a_carrier = move |input: &Input| stems.iter().any(|stem| input.id.starts_with(stem));
+    tables().inputs.iter().map(AsRef::as_ref).filter(move |input| !of_a_carrier(input))
 }
 
-/// What is cited: the key of the source, the grade, and whether it is a row of practice, of factors or a sign code.
+/// What is cited: the key of the source, the grade, and whether it is a row of practice, of factors, a carrier or a sign code.
 fn cited() -> Vec<(&'static str, Grade, usize)> {
     let place = |origin| if origin == Origin::Practice { 0 } else { 1 };
-    let inputs = tables().inputs.iter().map(|input| (input.source.as_str(), input.grade, place(input.origin)));
-    inputs.chain(tables().signs.values().map(|sign| (sign.source.as_str(), sign.grade, 2))).collect()
+    let inputs = single().map(|input| (input.source.as_str(), input.grade, place(input.origin)));
+    let carriers = tables().carriers.values().map(|carrier| (carrier.source.as_str(), carrier.grade, 2));
+    let signs = tables().signs.values().map(|sign| (sign.source.as_str(), sign.grade, 3));
+    inputs.chain(carriers).chain(signs).collect()
 }
 
 /// Rows by grade, and by kind of source and grade.
@@ -71,11 +76,11 @@ fn grades(out: &mut String) {
     const GRADES: [Grade; 4] = [Grade::A, Grade::B, Grade::C, Grade::D];
     let cited = cited();
     out.push_str(
-        "\n## How good the evidence is\n\n| grade | means | practice | factors | sign codes |\n| --- | --- | ---: | ---: | ---: |\n",
+        "\n## How good the evidence is\n\n| grade | means | practice | factors | carriers | sign codes |\n| --- | --- | ---: | ---: | ---: | ---: |\n",
     );
     for grade in GRADES {
         let rows = |table| cited.iter().filter(|(_, its, place)| (*its, *place) == (grade, table)).count();
-        out.push_str(&format!("| {grade} | {} | {} | {} | {} |\n", grade.words(), rows(0), rows(1), rows(2)));
+        out.push_str(&format!("| {grade} | {} | {} | {} | {} | {} |\n", grade.words(), rows(0), rows(1), rows(2), rows(3)));
     }
     let mut kinds: BTreeMap<&str, [usize; 4]> = BTreeMap::new();
     for (key, grade, _) in &cited {
@@ -136,7 +141,8 @@ fn the_page_counts_every_row_once_and_names_every_source() {
         let rows = table.lines().skip_while(|line| !line.starts_with("| ---")).skip(1).take_while(|line| line.starts_with('|'));
         rows.flat_map(|row| row.split('|')).filter_map(|cell| cell.trim().parse::<usize>().ok()).sum()
     };
-    let all = tables().inputs.len() + tables().signs.len();
+    let rows = |file: &str| std::fs::read_to_string(folder().join(file)).expect("a table").lines().count() - 1;
+    let all = ["practice.csv", "factors.csv", "carriers.csv", "sign-codes.csv"].map(rows).into_iter().sum();
     assert_eq!((sum("| grade | means"), sum("| kind of source"), sum("| key | source")), (all, all, all));
     for source in tables().sources.values() {
         assert!(page.contains(&format!("| `{}` | {} (", source.key, source.title)), "{} is not on it", source.key);

@@ -61,6 +61,7 @@ fn own_texts(folder: &str) -> Result<Texts, Failure> {
         match name {
             "practice.csv" => texts.practice = text,
             "factors.csv" => texts.factors = text,
+            "carriers.csv" => texts.carriers = text,
             "sources.csv" => texts.sources = text,
             _ => texts.signs = text,
         }

@@ -35,6 +35,8 @@ impl fmt::Display for Fingerprint {
 pub(super) enum Keyed {
     /// Rows of practice and of factors, by id.
     Input,
+    /// Carriers, by id.
+    Carrier,
     /// Sources, by key.
     Source,
     /// Sign codes, by code.

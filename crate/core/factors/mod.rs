@@ -1,6 +1,7 @@
 //! Floor 1. Owns: the typed rows of `factors/`, their sources, grades and spreads; inputs by id.
 //! Never: knowledge of routes.
 
+mod carrier;
 mod fault;
 mod file_names;
 mod fingerprint;
@@ -14,6 +15,7 @@ mod source;
 mod spread;
 mod table;
 
+pub use carrier::{Basis, Carried, Carrier};
 pub use fault::TableFault;
 pub use file_names::FILES;
 pub use fingerprint::Fingerprint;

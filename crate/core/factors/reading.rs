@@ -1,12 +1,12 @@
 //! Reads rows of the tables and refuses what does not hold together.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::file_names::{FACTORS, PRACTICE, SIGNS, SOURCES};
+use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOURCES};
 use super::fingerprint::Keyed;
-use super::row::rows;
-use super::{Origin, SignRow, Source, TableFault, Tables, Texts};
+use super::row::{Row, rows};
+use super::{Input, Origin, SignRow, Source, TableFault, Tables, Texts, carrier};
 
 const SOURCE_COLUMNS: [&str; 9] = ["key", "title", "publisher", "year", "kind", "seen", "licence", "attribution", "locator"];
 
@@ -72,7 +72,8 @@ pub(super) fn read(folder: &str, texts: &Texts, before: Option<&Tables>) -> Resu
     let keys = tables.sources.keys().cloned().collect();
     let mut reading = Reading { folder, tables, before: keys, faults: Vec::new(), cited: Vec::new(), given: Vec::new() };
     reading.sources(&texts.sources);
-    reading.inputs(texts, before.is_some());
+    let seen = reading.inputs(texts, before.is_some());
+    reading.carriers(&texts.carriers, before.is_some(), seen);
     reading.signs(&texts.signs, before.is_some());
     reading.finish()
 }
@@ -92,7 +93,8 @@ impl Reading<'_> {
         });
     }
 
-    fn inputs(&mut self, texts: &Texts, own: bool) {
+    /// Practice and factors; the ids that they hold.
+    fn inputs(&mut self, texts: &Texts, own: bool) -> BTreeSet<String> {
         let Self { folder, tables, faults, cited, .. } = self;
         let mut seen = BTreeSet::new();
         for (file, text, columns, value, origin) in [
@@ -111,16 +113,44 @@ impl Reading<'_> {
                 if tables.written.put(Keyed::Input, &input.id, file, &row.cells()) && own {
                     tables.own.push(input.id.clone());
                 }
-                match tables.inputs.binary_search_by(|other| other.id.cmp(&input.id)) {
-                    Ok(place) if !tables.inputs[place].unit.measures_as(&input.unit) => {
-                        let wanted = format!("a unit that measures the same as `{}`", tables.inputs[place].unit.text());
-                        row.refuse("unit", &wanted, "keep the unit of the row it replaces");
-                    }
-                    Ok(place) => tables.inputs[place] = Arc::new(input),
-                    Err(place) => tables.inputs.insert(place, Arc::new(input)),
-                }
+                put(&mut tables.inputs, input, &mut row);
             });
         }
+        seen
+    }
+
+    /// Carriers, each with an input for every gas that it gives.
+    fn carriers(&mut self, text: &str, own: bool, mut seen: BTreeSet<String>) {
+        let Self { folder, tables, faults, cited, .. } = self;
+        let mut ids = BTreeSet::new();
+        let mut stems: BTreeMap<String, String> = tables.carriers.values().map(|carrier| (carrier.stem(), carrier.id.clone())).collect();
+        rows(folder, CARRIERS, text, &carrier::COLUMNS, faults, |mut row| {
+            let (carrier, rates) = carrier::read(&mut row);
+            cited.push((CARRIERS, row.line, carrier.source.clone()));
+            row.grade_within(carrier.grade, tables.sources.get(&carrier.source));
+            // `us-rfcw` and `us.rfcw` would give their inputs the same ids.
+            let other = stems.insert(carrier.stem(), carrier.id.clone());
+            if !ids.insert(carrier.stem()) || other.is_some_and(|other| other != carrier.id) {
+                row.refuse("id", "an id of its own", "rename one of the two");
+                return;
+            }
+            let changed = tables.written.put(Keyed::Carrier, &row.text("id"), CARRIERS, &row.cells());
+            for rate in rates {
+                if !seen.insert(rate.id.clone()) {
+                    row.refuse(
+                        "id",
+                        &format!("a carrier whose `{}` no other table gives", rate.id),
+                        "take that row out, or rename one of the two",
+                    );
+                    continue;
+                }
+                if changed && own {
+                    tables.own.push(rate.id.clone());
+                }
+                put(&mut tables.inputs, rate, &mut row);
+            }
+            tables.carriers.insert((carrier.carried, carrier.id.clone()), Arc::new(carrier));
+        });
     }
 
     fn signs(&mut self, text: &str, own: bool) {
@@ -160,12 +190,28 @@ impl Reading<'_> {
         for (line, key) in self.given.iter().filter(|(_, key)| !cited.contains(key)) {
             refuse(SOURCES, *line, "key", key, "a source that a row cites", "cite it, or take it out");
         }
+        self.faults.extend(carrier::dangling(&self.tables));
         if !self.faults.is_empty() {
+            // A cell that several inputs of a row are read from is at fault once.
+            let mut said = BTreeSet::new();
+            self.faults.retain(|fault| said.insert(fault.to_string()));
             return Err(self.faults);
         }
         self.tables.own.sort_unstable();
         self.tables.own.dedup();
         self.tables.fingerprint = self.tables.written.fingerprint();
         Ok(self.tables)
+    }
+}
+
+/// Puts an input in place of the one with its id, which must measure the same, or beside the others.
+fn put(inputs: &mut Vec<Arc<Input>>, input: Input, row: &mut Row<'_>) {
+    match inputs.binary_search_by(|other| other.id.cmp(&input.id)) {
+        Ok(place) if !inputs[place].unit.measures_as(&input.unit) => {
+            let wanted = format!("a unit that measures the same as `{}`", inputs[place].unit.text());
+            row.refuse("unit", &wanted, "keep the unit of the row it replaces");
+        }
+        Ok(place) => inputs[place] = Arc::new(input),
+        Err(place) => inputs.insert(place, Arc::new(input)),
     }
 }

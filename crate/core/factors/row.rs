@@ -5,7 +5,8 @@ use crate::quantity::{UnitText, read_number};
 
 /// A row being read: named cells, and the faults found in them.
 pub(super) struct Row<'a> {
-    folder: &'a str,
+    /// The folder of the table.
+    pub folder: &'a str,
     /// The table.
     pub file: &'static str,
     /// The line in it, from 1.
@@ -95,6 +96,11 @@ impl Row<'_> {
         }
     }
 
+    /// The grade of a row of the tables.
+    pub fn grade(&mut self) -> Grade {
+        self.word("grade", |text| Grade::read(text).filter(|grade| *grade != Grade::Own), "A, B, C or D", Grade::D)
+    }
+
     /// Value, range, spread, unit and evidence: what practice and factors have in common.
     pub fn input(&mut self, value: &str, origin: Origin) -> Input {
         let unit = UnitText::read(&self.text("unit")).unwrap_or_else(|_| {
@@ -114,7 +120,7 @@ impl Row<'_> {
             high: self.number("high"),
             spread,
             scope,
-            grade: self.word("grade", |text| Grade::read(text).filter(|grade| *grade != Grade::Own), "A, B, C or D", Grade::D),
+            grade: self.grade(),
             source: self.filled("source"),
             place: self.filled("place"),
             year: self.text("year"),

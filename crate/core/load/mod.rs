@@ -8,6 +8,7 @@ mod model;
 mod plan;
 mod weights;
 
+pub use factor::emission;
 pub use functional_unit::Per;
 pub use indicator::{Amount, Indicator};
 pub use model::{Model, Part};
