@@ -9,4 +9,5 @@ mod published;
 mod readme;
 mod refused;
 mod shop;
+mod tables;
 mod tidy;

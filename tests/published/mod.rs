@@ -12,6 +12,7 @@ mod hand_set_ups;
 mod iso_tr_52000_2;
 mod mesh;
 mod nfpa_86;
+mod niosh_wash_up;
 mod nist_hb44;
 mod roll_layout;
 mod shapes;

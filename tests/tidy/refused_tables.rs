@@ -1,6 +1,6 @@
 //! A table at fault is refused, with file, line, column, what came, what was wanted and the way out.
 
-use faceload_core::factors::{TableFault, Tables, Texts};
+use faceload_core::factors::{TableFault, Tables, Texts, published};
 
 use super::none;
 
@@ -8,7 +8,7 @@ use super::none;
 fn faults(change: impl FnOnce(&mut Texts)) -> Vec<TableFault> {
     let mut texts = Texts::embedded();
     change(&mut texts);
-    Tables::read(&texts).err().unwrap_or_default()
+    Tables::read(&texts).and_then(|tables| published(&tables)).err().unwrap_or_default()
 }
 
 /// The cells of a line, quoted ones as they are.
@@ -51,6 +51,7 @@ fn table<'a>(texts: &'a mut Texts, file: &str) -> &'a mut String {
         "practice.csv" => &mut texts.practice,
         "factors.csv" => &mut texts.factors,
         "sources.csv" => &mut texts.sources,
+        "solvents.csv" => &mut texts.solvents,
         _ => &mut texts.signs,
     }
 }
@@ -58,7 +59,7 @@ fn table<'a>(texts: &'a mut Texts, file: &str) -> &'a mut String {
 #[test]
 fn writing_a_table_anew_without_a_change_changes_nothing() {
     let mut texts = Texts::embedded();
-    for file in ["practice.csv", "factors.csv", "sources.csv", "sign-codes.csv"] {
+    for file in ["practice.csv", "factors.csv", "sources.csv", "sign-codes.csv", "solvents.csv"] {
         let text = table(&mut texts, file);
         let lines = cells(text.lines().nth(1).unwrap_or_default());
         assert_eq!(written(text, 2, &cells(text.lines().next().unwrap_or_default())[0], &lines[0]), *text, "{file}");
@@ -99,6 +100,13 @@ fn a_broken_cell_is_refused_in_its_line_and_column() {
         ("sources.csv", "kind", "rumour"),
         ("sources.csv", "seen", "heard"),
         ("sources.csv", "key", ""),
+        ("solvents.csv", "id", ""),
+        ("solvents.csv", "formula", ""),
+        ("solvents.csv", "molar_mass", "heavy"),
+        ("solvents.csv", "co2e", "4"),
+        ("solvents.csv", "source", "hearsay"),
+        ("solvents.csv", "grade", "F"),
+        ("solvents.csv", "found_by", "hearsay"),
         ("sign-codes.csv", "code", ""),
         ("sign-codes.csv", "item", ""),
         ("sign-codes.csv", "shape", ""),

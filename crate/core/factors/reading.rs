@@ -3,27 +3,27 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::file_names::{FACTORS, PRACTICE, SIGNS, SOURCES};
+use super::file_names::{FACTORS, PRACTICE, SIGNS, SOLVENTS, SOURCES};
 use super::sign::{COLOURS, Legend, SHAPES};
 use super::source::KINDS;
-use super::{Grade, Input, Origin, Scope, Seen, SignRow, Source, Spread, TableFault, Tables, Texts};
+use super::{Grade, Input, Origin, Scope, Seen, SignRow, Solvent, Source, Spread, TableFault, Tables, Texts, solvent};
 use crate::quantity::{UnitText, read_number};
 
 /// A row being read: named cells, and the faults found in them.
-struct Row<'a> {
+pub(super) struct Row<'a> {
     folder: &'a str,
     file: &'static str,
-    line: u64,
+    pub(super) line: u64,
     cells: BTreeMap<&'a str, &'a str>,
     faults: &'a mut Vec<TableFault>,
 }
 
 impl Row<'_> {
-    fn text(&self, column: &str) -> String {
+    pub(super) fn text(&self, column: &str) -> String {
         self.cells.get(column).copied().unwrap_or_default().to_owned()
     }
 
-    fn refuse(&mut self, column: &str, wanted: &str, help: &str) {
+    pub(super) fn refuse(&mut self, column: &str, wanted: &str, help: &str) {
         let came = self.text(column);
         self.faults.push(TableFault {
             folder: self.folder.to_owned(),
@@ -36,7 +36,7 @@ impl Row<'_> {
         });
     }
 
-    fn filled(&mut self, column: &str) -> String {
+    pub(super) fn filled(&mut self, column: &str) -> String {
         let text = self.text(column);
         if text.trim().is_empty() {
             self.refuse(column, "a text", "fill the cell");
@@ -44,7 +44,7 @@ impl Row<'_> {
         text
     }
 
-    fn number(&mut self, column: &str) -> f64 {
+    pub(super) fn number(&mut self, column: &str) -> f64 {
         read_number(&self.text(column)).unwrap_or_else(|_| {
             self.refuse(column, "a number", "write digits with a point, without a unit");
             0.0
@@ -52,7 +52,7 @@ impl Row<'_> {
     }
 
     /// A word of a closed list.
-    fn word<T>(&mut self, column: &str, read: impl Fn(&str) -> Option<T>, wanted: &str, instead: T) -> T {
+    pub(super) fn word<T>(&mut self, column: &str, read: impl Fn(&str) -> Option<T>, wanted: &str, instead: T) -> T {
         read(&self.text(column)).unwrap_or_else(|| {
             self.refuse(column, wanted, "use one of these words");
             instead
@@ -102,7 +102,7 @@ impl Row<'_> {
 }
 
 /// Calls `each` with every row of a table whose columns are as they must be.
-fn rows<'a>(
+pub(super) fn rows<'a>(
     folder: &'a str,
     file: &'static str,
     text: &'a str,
@@ -198,12 +198,19 @@ pub(super) struct Reading {
     pub tables: Tables,
     pub faults: Vec<TableFault>,
     /// Which row cites which source.
-    cited: Vec<(String, &'static str, u64, String)>,
+    cited: Vec<(String, &'static str, u64, &'static str, String)>,
 }
 
 impl Reading {
     pub fn new() -> Self {
-        let tables = Tables { inputs: Vec::new(), sources: BTreeMap::new(), signs: BTreeMap::new(), own: Vec::new() };
+        let tables = Tables {
+            inputs: Vec::new(),
+            sources: BTreeMap::new(),
+            signs: BTreeMap::new(),
+            solvents: BTreeMap::new(),
+            uncited: Vec::new(),
+            own: Vec::new(),
+        };
         Self { tables, faults: Vec::new(), cited: Vec::new() }
     }
 
@@ -219,7 +226,7 @@ impl Reading {
         });
         let mut seen = BTreeSet::new();
         for (file, line, input) in inputs {
-            self.cited.push((folder.to_owned(), file, line, input.source.clone()));
+            self.cited.push((folder.to_owned(), file, line, "source", input.source.clone()));
             let mut refuse = |column: &str, came: String, wanted: String, help: String| {
                 self.faults.push(TableFault { folder: folder.to_owned(), file, line, column: column.to_owned(), came, wanted, help });
             };
@@ -244,6 +251,7 @@ impl Reading {
             }
         }
         self.signs(folder, &texts.signs);
+        self.solvents(folder, &texts.solvents);
     }
 
     fn sources(&mut self, folder: &str, text: &str) {
@@ -276,7 +284,7 @@ impl Reading {
         let mut seen = BTreeSet::new();
         rows(folder, SIGNS, text, &SIGN_COLUMNS, &mut self.faults, |mut row| {
             let sign = sign(&mut row);
-            cited.push((folder.to_owned(), SIGNS, row.line, sign.source.clone()));
+            cited.push((folder.to_owned(), SIGNS, row.line, "source", sign.source.clone()));
             if !seen.insert(sign.code.clone()) {
                 row.refuse("code", "a code of its own", "take one of the two out");
             }
@@ -284,15 +292,30 @@ impl Reading {
         });
     }
 
-    /// Checks the keys both ways: no dangling citation, no built-in source that nobody cites.
+    fn solvents(&mut self, folder: &str, text: &str) {
+        let (solvents, cited) = (&mut self.tables.solvents, &mut self.cited);
+        let mut seen = BTreeSet::new();
+        rows(folder, SOLVENTS, text, &solvent::COLUMNS, &mut self.faults, |mut row| {
+            let solvent = Solvent::read(&mut row);
+            let keys = [("source", &solvent.source), ("found_by", &solvent.found_by)].into_iter().filter(|(_, key)| !key.is_empty());
+            let keys = keys.chain(solvent.density.iter().map(|(_, source, _)| ("density_source", source)));
+            cited.extend(keys.map(|(column, key)| (folder.to_owned(), SOLVENTS, row.line, column, key.clone())));
+            if !seen.insert(solvent.id.clone()) {
+                row.refuse("id", "a name of its own", "rename one of the two");
+            }
+            solvents.insert(solvent.id.clone(), solvent);
+        });
+    }
+
+    /// Checks that no citation dangles, and notes the sources that nobody cites.
     pub fn finish(mut self) -> Result<Tables, Vec<TableFault>> {
-        for (folder, file, line, key) in &self.cited {
+        for (folder, file, line, column, key) in &self.cited {
             if !self.tables.sources.contains_key(key) {
                 self.faults.push(TableFault {
                     folder: folder.clone(),
                     file,
                     line: *line,
-                    column: "source".to_owned(),
+                    column: (*column).to_owned(),
                     came: key.clone(),
                     wanted: "a key of sources.csv".to_owned(),
                     help: "add the source, or mend the key".to_owned(),
@@ -300,17 +323,7 @@ impl Reading {
             }
         }
         let cited: BTreeSet<&String> = self.cited.iter().map(|(.., key)| key).collect();
-        for key in self.tables.sources.keys().filter(|key| !cited.contains(key)) {
-            self.faults.push(TableFault {
-                folder: "factors".to_owned(),
-                file: SOURCES,
-                line: 0,
-                column: "key".to_owned(),
-                came: key.clone(),
-                wanted: "a source that a row cites".to_owned(),
-                help: "cite it, or take it out".to_owned(),
-            });
-        }
+        self.tables.uncited = self.tables.sources.keys().filter(|key| !cited.contains(key)).cloned().collect();
         self.tables.own.sort_unstable();
         if self.faults.is_empty() { Ok(self.tables) } else { Err(self.faults) }
     }

@@ -1,10 +1,10 @@
-//! The tables: practice, factors, sources, sign codes.
+//! The tables: practice, factors, sources, sign codes, solvents.
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::reading::Reading;
-use super::{Input, SignRow, Source, TableFault};
+use super::{Input, SignRow, Solvent, Source, TableFault};
 
 /// The texts of the tables; an empty one has no rows.
 #[derive(Debug, Clone, Default)]
@@ -17,6 +17,8 @@ pub struct Texts {
     pub sources: String,
     /// `sign-codes.csv`.
     pub signs: String,
+    /// `solvents.csv`.
+    pub solvents: String,
 }
 
 /// The tables, read and checked.
@@ -28,6 +30,10 @@ pub struct Tables {
     pub sources: BTreeMap<String, Source>,
     /// The sign codes by code.
     pub signs: BTreeMap<String, SignRow>,
+    /// The solvents by name.
+    pub solvents: BTreeMap<String, Solvent>,
+    /// The built-in sources that no row of these tables cites.
+    pub uncited: Vec<String>,
     /// The rows that own tables put in place of, or beside, the built-in ones, by id.
     pub own: Vec<String>,
 }
@@ -40,6 +46,7 @@ impl Texts {
             factors: include_str!("../../../factors/factors.csv").to_owned(),
             sources: include_str!("../../../factors/sources.csv").to_owned(),
             signs: include_str!("../../../factors/sign-codes.csv").to_owned(),
+            solvents: include_str!("../../../factors/solvents.csv").to_owned(),
         }
     }
 }

@@ -6,6 +6,7 @@ mod functional_unit;
 mod indicator;
 mod model;
 mod plan;
+mod shares;
 mod weights;
 
 pub use functional_unit::Per;
