@@ -2,8 +2,8 @@
 
 use std::collections::BTreeSet;
 
+use super::composition;
 use super::factor::factor;
-use super::shares;
 use super::weights::Weights;
 use super::{Indicator, Per};
 use crate::factors::TableFault;
@@ -84,7 +84,7 @@ impl Plan {
         if !book.faults().is_empty() {
             return Err(PlanFault::Table(book.faults()));
         }
-        shares::whole(order, &book, &flows)?;
+        composition::check(order, &book, &flows)?;
         let values = book.values();
         // On the coefficients mass closes for every order and every value of every input.
         let gaps = gaps(&flows, &Activity::default(), &values);
