@@ -16,9 +16,10 @@ fn screen(ink: &str, with: &str) -> Comparison {
     compared(&one(SIGNS, &format!(r#""route":"screen-printing","ink":"{ink}","with":{{{with}}}"#)))
 }
 
-/// Digital printing of the same signs with a red rim, so that they bleed, and without a gutter.
+/// Digital printing of the same signs with a red rim, so that they bleed, without a gutter and at the speed of the hand result.
 fn digital(leader: &str) -> Comparison {
-    let with = format!(r#""layout.gutter":"0 mm","layout.leader":"{leader}","layout.loss.sheeting":"0","layout.loss.overlay":"0""#);
+    let speed = r#""printer.speed.solvent":"10 m2/h""#;
+    let with = format!(r#"{speed},"layout.gutter":"0 mm","layout.leader":"{leader}","layout.loss.sheeting":"0","layout.loss.overlay":"0""#);
     compared(&one(&format!(r#"{SIGNS},"rim":"red""#), &format!(r#""route":"digital-printing","with":{{{with}}}"#)))
 }
 

@@ -62,7 +62,7 @@ fn flexible_prismatic_sheeting_and_film_of_pvc_are_other_sets_of_shares() {
 #[test]
 fn a_kraft_liner_loads_0_147_kg_co2e_a_square_metre_at_the_swiss_factor() {
     // 89.5 g/m2 of kraft at 1.61 and 1 g/m2 of silicone at 2.72.
-    let with = format!(r#","material.kraft-paper.co2e":"{} kg/kg""#, value("paper.swiss-2022").value);
+    let with = format!(r#","liner.paper.mass":"0.0895 kg/m2","material.kraft-paper.co2e":"{} kg/kg""#, value("paper.swiss-2022").value);
     let screen = r#""route":"screen-printing""#;
     let (paper, paper_kg) = layer(LINE, screen, &with, "paper liner of prismatic sheeting");
     let (silicone, silicone_kg) = layer(LINE, screen, &with, "liner silicone of prismatic sheeting");
