@@ -2,6 +2,7 @@
 
 mod air;
 mod blank;
+mod niosh_wash_up;
 mod cfr_98;
 mod egrid_2022;
 mod ghg_protocol;
@@ -12,7 +13,6 @@ mod hand_set_ups;
 mod iso_tr_52000_2;
 mod mesh;
 mod nfpa_86;
-mod niosh_wash_up;
 mod nist_hb44;
 mod roll_layout;
 mod shapes;
