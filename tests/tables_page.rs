@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use faceload_core::factors::{Grade, Input, Origin, Source};
+use faceload_core::factors::{Grade, Input, Origin, Published, Source, published};
 use serde_json::Value;
 
 use crate::shop::tables;
@@ -20,7 +20,7 @@ the ends; a `fixed` row is a choice, a constant or a stated fact.\n";
 const FINGERPRINT: &str = "## Which tables a result rests on\n
 Every result carries a fingerprint of the tables as they were read, and `faceload check --fingerprint` prints it. Write each row as a
 line: the name of its file and its cells, apart by tabs; sort the lines by their bytes, end each by a line feed; SHA-256 of that text is
-the fingerprint. Quotes, line ends and the order of rows do not count, any cell does.\n";
+the fingerprint. Quotes, line ends and the order of rows do not count, any cell does. No result rests on `published.csv`: it does not count.\n";
 
 /// The page as of today.
 fn page() -> String {
@@ -43,6 +43,8 @@ fn tables_and_columns(out: &mut String) {
             "factors.csv" => single().filter(|input| input.origin == Origin::Factor).count(),
             "carriers.csv" => tables().carriers.len(),
             "sign-codes.csv" => tables().signs.len(),
+            "solvents.csv" => tables().solvents.len(),
+            "published.csv" => values().len(),
             _ => tables().sources.len(),
         };
         out.push_str(&format!("\n## {}\n\n{} {rows} rows.\n\n", words(&table["path"]), words(&table["description"])));
@@ -62,13 +64,29 @@ fn single() -> impl Iterator<Item = &'static Input> {
     tables().inputs.iter().map(AsRef::as_ref).filter(move |input| !of_a_carrier(input))
 }
 
-/// What is cited: the key of the source, the grade, and whether it is a row of practice, of factors, a carrier or a sign code.
+/// The published values.
+fn values() -> &'static [Published] {
+    static VALUES: std::sync::OnceLock<Vec<Published>> = std::sync::OnceLock::new();
+    VALUES.get_or_init(|| published(tables()).unwrap_or_else(|faults| panic!("{}", faults[0])))
+}
+
+/// What is cited: the key of the source, the grade, and whether it is a row of practice, of factors, a carrier, a sign code, a solvent
+/// or a published value.
 fn cited() -> Vec<(&'static str, Grade, usize)> {
     let place = |origin| if origin == Origin::Practice { 0 } else { 1 };
     let inputs = single().map(|input| (input.source.as_str(), input.grade, place(input.origin)));
     let carriers = tables().carriers.values().map(|carrier| (carrier.source.as_str(), carrier.grade, 2));
     let signs = tables().signs.values().map(|sign| (sign.source.as_str(), sign.grade, 3));
-    inputs.chain(carriers).chain(signs).collect()
+    let solvents = tables().solvents.values().map(|solvent| (solvent.source.as_str(), solvent.grade, 4));
+    let published = values().iter().map(|one| (one.source.as_str(), one.grade, 5));
+    inputs.chain(carriers).chain(signs).chain(solvents).chain(published).collect()
+}
+
+/// What solvents cite beside the source of their carbon: who gives the density, and who found them where signs are made.
+fn cited_beside() -> impl Iterator<Item = &'static str> {
+    let solvents = tables().solvents.values();
+    let keys = solvents.flat_map(|solvent| solvent.density.iter().map(|(_, source, _)| source).chain([&solvent.found_by]));
+    keys.map(String::as_str).filter(|key| !key.is_empty())
 }
 
 /// Rows by grade, and by kind of source and grade.
@@ -76,11 +94,13 @@ fn grades(out: &mut String) {
     const GRADES: [Grade; 4] = [Grade::A, Grade::B, Grade::C, Grade::D];
     let cited = cited();
     out.push_str(
-        "\n## How good the evidence is\n\n| grade | means | practice | factors | carriers | sign codes |\n| --- | --- | ---: | ---: | ---: | ---: |\n",
+        "\n## How good the evidence is\n\n| grade | means | practice | factors | carriers | sign codes | solvents | published values |\n\
+         | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: |\n",
     );
     for grade in GRADES {
         let rows = |table| cited.iter().filter(|(_, its, place)| (*its, *place) == (grade, table)).count();
-        out.push_str(&format!("| {grade} | {} | {} | {} | {} | {} |\n", grade.words(), rows(0), rows(1), rows(2), rows(3)));
+        let counts: Vec<String> = (0..6).map(|table| rows(table).to_string()).collect();
+        out.push_str(&format!("| {grade} | {} | {} |\n", grade.words(), counts.join(" | ")));
     }
     let mut kinds: BTreeMap<&str, [usize; 4]> = BTreeMap::new();
     for (key, grade, _) in &cited {
@@ -102,9 +122,9 @@ fn sources(out: &mut String) {
     out.push_str("\n## Sources\n\nWhat is asked for when these numbers are shown elsewhere stands under *licence and credit*.\n");
     out.push_str("`faceload sources KEY` lists the rows that cite one.\n\n");
     out.push_str("| key | source | seen | licence and credit | rows |\n| --- | --- | --- | --- | ---: |\n");
-    let cited = cited();
+    let keys: Vec<&str> = cited().into_iter().map(|(key, ..)| key).chain(cited_beside()).collect();
     for source in tables().sources.values() {
-        let rows = cited.iter().filter(|(key, ..)| *key == source.key).count();
+        let rows = keys.iter().filter(|key| **key == source.key).count();
         let named = format!("{} ({}, {}; {})", source.title, source.publisher, source.year, source.locator);
         let licence = match source.asks_for_credit() {
             Some(licence) if !licence.text.is_empty() => format!("[{}]({}), asks for credit", source.licence, licence.text),
@@ -142,8 +162,9 @@ fn the_page_counts_every_row_once_and_names_every_source() {
         rows.flat_map(|row| row.split('|')).filter_map(|cell| cell.trim().parse::<usize>().ok()).sum()
     };
     let rows = |file: &str| std::fs::read_to_string(folder().join(file)).expect("a table").lines().count() - 1;
-    let all = ["practice.csv", "factors.csv", "carriers.csv", "sign-codes.csv"].map(rows).into_iter().sum();
-    assert_eq!((sum("| grade | means"), sum("| kind of source"), sum("| key | source")), (all, all, all));
+    let all =
+        ["practice.csv", "factors.csv", "carriers.csv", "sign-codes.csv", "solvents.csv", "published.csv"].map(rows).into_iter().sum();
+    assert_eq!((sum("| grade | means"), sum("| kind of source"), sum("| key | source")), (all, all, all + cited_beside().count()));
     for source in tables().sources.values() {
         assert!(page.contains(&format!("| `{}` | {} (", source.key, source.title)), "{} is not on it", source.key);
         assert!(!source.title.contains('|') && !source.attribution.contains('|'), "{}: a bar would end its cell", source.key);

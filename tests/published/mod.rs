@@ -2,6 +2,7 @@
 
 mod air;
 mod blank;
+mod niosh_wash_up;
 mod cfr_98;
 mod desnz;
 mod egrid_2022;

@@ -16,7 +16,7 @@ const TRIALS: usize = 10_000;
 const WHOLE: usize = 20;
 
 /// Columns that hold numbers.
-const NUMBERS: [&str; 15] = [
+const NUMBERS: [&str; 18] = [
     "default",
     "value",
     "low",
@@ -32,6 +32,9 @@ const NUMBERS: [&str; 15] = [
     "cut_length",
     "measured_width",
     "characters",
+    "molar_mass",
+    "carbon_share",
+    "density",
 ];
 
 /// Numbers by chance, the same every time: splitmix64, by Steele, Lea and Flood (2014).

@@ -10,6 +10,10 @@ pub(super) const CARRIERS: &str = "carriers.csv";
 pub(super) const SOURCES: &str = "sources.csv";
 /// The standard signs.
 pub(super) const SIGNS: &str = "sign-codes.csv";
+/// The solvents by name.
+pub(super) const SOLVENTS: &str = "solvents.csv";
+/// What was published of a thing, value by value; only for people and tests.
+pub(super) const PUBLISHED: &str = "published.csv";
 
 /// All of them, as a folder of own tables may hold them.
-pub const FILES: [&str; 5] = [PRACTICE, FACTORS, CARRIERS, SOURCES, SIGNS];
+pub const FILES: [&str; 6] = [PRACTICE, FACTORS, CARRIERS, SOURCES, SIGNS, SOLVENTS];

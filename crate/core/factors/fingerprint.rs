@@ -41,6 +41,8 @@ pub(super) enum Keyed {
     Source,
     /// Sign codes, by code.
     Sign,
+    /// Solvents, by name.
+    Solvent,
 }
 
 /// The rows as they are written, by their keys.

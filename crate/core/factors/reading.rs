@@ -3,10 +3,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOURCES};
+use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOLVENTS, SOURCES};
 use super::fingerprint::Keyed;
 use super::row::{Row, rows};
-use super::{Input, Origin, SignRow, Source, TableFault, Tables, Texts, carrier};
+use super::{Input, Origin, SignRow, Solvent, Source, TableFault, Tables, Texts, carrier, solvent};
 
 const SOURCE_COLUMNS: [&str; 9] = ["key", "title", "publisher", "year", "kind", "seen", "licence", "attribution", "locator"];
 
@@ -60,8 +60,8 @@ pub(super) struct Reading<'a> {
     /// Keys of the sources that were there before this folder.
     before: BTreeSet<String>,
     faults: Vec<TableFault>,
-    /// Which row cites which source.
-    cited: Vec<(&'static str, u64, String)>,
+    /// Which row cites which source, in which column.
+    cited: Vec<(&'static str, u64, &'static str, String)>,
     /// The sources that this folder gives.
     given: Vec<(u64, String)>,
 }
@@ -75,7 +75,8 @@ pub(super) fn read(folder: &str, texts: &Texts, before: Option<&Tables>) -> Resu
     let seen = reading.inputs(texts, before.is_some());
     reading.carriers(&texts.carriers, before.is_some(), seen);
     reading.signs(&texts.signs, before.is_some());
-    reading.finish()
+    reading.solvents(&texts.solvents, before.is_some());
+    reading.finish(before.is_some())
 }
 
 impl Reading<'_> {
@@ -103,8 +104,8 @@ impl Reading<'_> {
         ] {
             rows(folder, file, text, columns, faults, |mut row| {
                 let input = row.input(value, origin);
-                cited.push((file, row.line, input.source.clone()));
-                row.grade_within(input.grade, tables.sources.get(&input.source));
+                cited.push((file, row.line, "source", input.source.clone()));
+                row.grade_within("grade", input.grade, tables.sources.get(&input.source));
                 if !seen.insert(input.id.clone()) {
                     row.refuse("id", "an id of its own", "rename one of the two");
                     return;
@@ -126,8 +127,8 @@ impl Reading<'_> {
         let mut stems: BTreeMap<String, String> = tables.carriers.values().map(|carrier| (carrier.stem(), carrier.id.clone())).collect();
         rows(folder, CARRIERS, text, &carrier::COLUMNS, faults, |mut row| {
             let (carrier, rates) = carrier::read(&mut row);
-            cited.push((CARRIERS, row.line, carrier.source.clone()));
-            row.grade_within(carrier.grade, tables.sources.get(&carrier.source));
+            cited.push((CARRIERS, row.line, "source", carrier.source.clone()));
+            row.grade_within("grade", carrier.grade, tables.sources.get(&carrier.source));
             // `us-rfcw` and `us.rfcw` would give their inputs the same ids.
             let other = stems.insert(carrier.stem(), carrier.id.clone());
             if !ids.insert(carrier.stem()) || other.is_some_and(|other| other != carrier.id) {
@@ -158,8 +159,8 @@ impl Reading<'_> {
         let mut seen = BTreeSet::new();
         rows(folder, SIGNS, text, &SIGN_COLUMNS, faults, |mut row| {
             let sign = SignRow::read(&mut row);
-            cited.push((SIGNS, row.line, sign.source.clone()));
-            row.grade_within(sign.grade, tables.sources.get(&sign.source));
+            cited.push((SIGNS, row.line, "source", sign.source.clone()));
+            row.grade_within("grade", sign.grade, tables.sources.get(&sign.source));
             if !seen.insert(sign.code.clone()) {
                 row.refuse("code", "a code of its own", "take one of the two out");
             }
@@ -170,8 +171,31 @@ impl Reading<'_> {
         });
     }
 
-    /// Checks the keys both ways: no dangling citation, no source of the folder that nobody cites.
-    fn finish(mut self) -> Result<Tables, Vec<TableFault>> {
+    fn solvents(&mut self, text: &str, own: bool) {
+        let Self { folder, tables, faults, cited, .. } = self;
+        let mut seen = BTreeSet::new();
+        rows(folder, SOLVENTS, text, &solvent::COLUMNS, faults, |mut row| {
+            let solvent = Solvent::read(&mut row);
+            row.grade_within("grade", solvent.grade, tables.sources.get(&solvent.source));
+            let keys = [("source", &solvent.source), ("found_by", &solvent.found_by)].into_iter().filter(|(_, key)| !key.is_empty());
+            cited.extend(keys.map(|(column, key)| (SOLVENTS, row.line, column, key.clone())));
+            if let Some((_, source, grade)) = &solvent.density {
+                row.grade_within("density_grade", *grade, tables.sources.get(source));
+                cited.push((SOLVENTS, row.line, "density_source", source.clone()));
+            }
+            if !seen.insert(solvent.id.clone()) {
+                row.refuse("id", "a name of its own", "rename one of the two");
+            }
+            if tables.written.put(Keyed::Solvent, &solvent.id, SOLVENTS, &row.cells()) && own {
+                tables.own.push(solvent.id.clone());
+            }
+            tables.solvents.insert(solvent.id.clone(), solvent);
+        });
+    }
+
+    /// Checks the keys both ways: no dangling citation; no source of an own folder that nobody cites, while the built-in ones
+    /// that no row cites wait for the published values.
+    fn finish(mut self, own: bool) -> Result<Tables, Vec<TableFault>> {
         let mut refuse = |file, line, column: &str, came: &str, wanted: &str, help: &str| {
             self.faults.push(TableFault {
                 folder: self.folder.to_owned(),
@@ -183,12 +207,15 @@ impl Reading<'_> {
                 help: help.to_owned(),
             });
         };
-        for (file, line, key) in self.cited.iter().filter(|(.., key)| !self.tables.sources.contains_key(key)) {
-            refuse(file, *line, "source", key, "a key of sources.csv", "add the source, or mend the key");
+        for (file, line, column, key) in self.cited.iter().filter(|(.., key)| !self.tables.sources.contains_key(key)) {
+            refuse(file, *line, column, key, "a key of sources.csv", "add the source, or mend the key");
         }
         let cited: BTreeSet<&String> = self.cited.iter().map(|(.., key)| key).chain(&self.before).collect();
-        for (line, key) in self.given.iter().filter(|(_, key)| !cited.contains(key)) {
-            refuse(SOURCES, *line, "key", key, "a source that a row cites", "cite it, or take it out");
+        let uncited = self.given.iter().filter(|(_, key)| !cited.contains(key));
+        if own {
+            uncited.for_each(|(line, key)| refuse(SOURCES, *line, "key", key, "a source that a row cites", "cite it, or take it out"));
+        } else {
+            self.tables.uncited = uncited.cloned().collect();
         }
         self.faults.extend(carrier::dangling(&self.tables));
         if !self.faults.is_empty() {

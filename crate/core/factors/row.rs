@@ -90,9 +90,9 @@ impl Row<'_> {
     }
 
     /// A grade no better than its source can carry.
-    pub fn grade_within(&mut self, grade: Grade, source: Option<&Source>) {
+    pub fn grade_within(&mut self, column: &str, grade: Grade, source: Option<&Source>) {
         if let Some(source) = source.filter(|source| grade < source.best_grade()) {
-            self.refuse("grade", &format!("{} or lower", source.best_grade()), &format!("`{}` carries no better", source.key));
+            self.refuse(column, &format!("{} or lower", source.best_grade()), &format!("`{}` carries no better", source.key));
         }
     }
 

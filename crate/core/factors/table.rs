@@ -1,10 +1,10 @@
-//! The tables: practice, factors, carriers, sources, sign codes.
+//! The tables: practice, factors, carriers, sources, sign codes, solvents.
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::fingerprint::{Fingerprint, Written};
-use super::{Carried, Carrier, Input, SignRow, Source, TableFault, reading};
+use super::{Carried, Carrier, Input, SignRow, Solvent, Source, TableFault, reading};
 
 /// The texts of the tables; an empty one has no rows.
 #[derive(Debug, Clone, Default)]
@@ -19,6 +19,8 @@ pub struct Texts {
     pub sources: String,
     /// `sign-codes.csv`.
     pub signs: String,
+    /// `solvents.csv`.
+    pub solvents: String,
 }
 
 /// The tables, read and checked.
@@ -30,8 +32,12 @@ pub struct Tables {
     pub sources: BTreeMap<String, Source>,
     /// The sign codes by code.
     pub signs: BTreeMap<String, SignRow>,
+    /// The solvents by name.
+    pub solvents: BTreeMap<String, Solvent>,
     /// Electricity areas, fuels, freight and vehicles, by what they carry and id.
     pub carriers: BTreeMap<(Carried, String), Arc<Carrier>>,
+    /// The built-in sources that none of these rows cites, with their lines: a published value must.
+    pub(super) uncited: Vec<(u64, String)>,
     /// The rows that own tables put in place of, or beside, the built-in ones, by id or sign code.
     pub own: Vec<String>,
     /// The fingerprint of all of them.
@@ -49,6 +55,7 @@ impl Texts {
             carriers: include_str!("../../../factors/carriers.csv").to_owned(),
             sources: include_str!("../../../factors/sources.csv").to_owned(),
             signs: include_str!("../../../factors/sign-codes.csv").to_owned(),
+            solvents: include_str!("../../../factors/solvents.csv").to_owned(),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! Floor 6. Owns: indicators, functional unit, factors applied to flows, contributions.
 //! Never: a branch on an uncertain value.
 
+mod composition;
 mod factor;
 mod functional_unit;
 mod indicator;
