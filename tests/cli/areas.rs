@@ -66,6 +66,28 @@ fn an_area_of_its_own_is_one_row() {
 }
 
 #[test]
+fn an_area_of_its_own_takes_no_inputs_of_a_built_in_one() {
+    // `us-rfcw` would name its inputs as `us.rfcw` does; under the same name it stands in its place.
+    let folder = folder("twin", &HARBOUR.replacen("th.harbour", "us-rfcw", 1));
+    let twin = faceload(&["check", &folder]);
+    assert_eq!((twin.code, twin.result.as_str()), (4, ""));
+    assert!(twin.words.contains("carriers.csv, line 2, column `id`: `electricity.us-rfcw` where an id of its own"), "{}", twin.words);
+    std::fs::write(format!("{folder}/carriers.csv"), {
+        let table = faceload_core::factors::Texts::embedded().carriers;
+        let row = table.lines().find(|line| line.starts_with("electricity.us.rfcw,")).expect("the area");
+        format!(
+            "{}\n{}\n",
+            table.lines().next().expect("columns"),
+            row.replacen("911.424", "500", 1).replacen("egrid-2023", "utility", 1).replacen(",B,", ",C,", 1)
+        )
+    })
+    .expect("the table can be written");
+    let own = faceload(&["compare", "--factors", &folder]);
+    assert_eq!((own.code, own.words.as_str()), (0, ""));
+    assert!(own.result.contains("electricity.us-rfcw.co2e.co2"), "{}", own.result);
+}
+
+#[test]
 fn an_area_at_fault_is_exit_4_with_its_line_and_column() {
     for (name, from, to, said) in [
         ("loss", "grid-loss.us-2023", "grid-loss.th", "carriers.csv, line 2, column `loss`: `grid-loss.th` where the id of a row"),

@@ -128,6 +128,10 @@ fn a_broken_cell_is_refused_in_its_line_and_column() {
         ("solvents.csv", "co2e", "4"),
         ("solvents.csv", "source", "hearsay"),
         ("solvents.csv", "grade", "F"),
+        ("solvents.csv", "grade", "A"),
+        ("solvents.csv", "density", "-1"),
+        ("solvents.csv", "density_grade", "A"),
+        ("solvents.csv", "density_source", "hearsay"),
         ("solvents.csv", "found_by", "hearsay"),
         ("sign-codes.csv", "code", ""),
         ("sign-codes.csv", "item", ""),
@@ -197,7 +201,10 @@ fn what_does_not_hold_together_is_refused() {
     let fuel = |texts: &Texts| texts.carriers.lines().position(|line| line.starts_with("heat.")).unwrap_or_default() + 1;
     refused(&|texts| texts.carriers = written(&texts.carriers, fuel(texts), "basis", "life-cycle"), "basis", "life-cycle");
     refused(&|texts| texts.carriers = written(&texts.carriers, fuel(texts), "loss", "grid-loss.us-2023"), "loss", "grid-loss");
-    // A grade better than its source allows; a source that nobody cites.
+    // A grade better than its source allows; a density without a source; a source that nobody cites.
+    refused(&|texts| texts.solvents = written(&texts.solvents, 2, "density_grade", "A"), "density_grade", "A");
+    refused(&|texts| texts.solvents = written(&texts.solvents, 2, "density_source", "hearsay"), "density_source", "hearsay");
+    refused(&|texts| texts.solvents = written(&texts.solvents, 2, "density_source", ""), "density_source", "");
     refused(&|texts| texts.practice = written(&texts.practice, 2, "grade", "A"), "grade", "A");
     refused(&|texts| texts.sources.push_str("unread,A book,,,trade,document,,,shelf\n"), "key", "unread");
     // Columns that are missing, and a row of another length.

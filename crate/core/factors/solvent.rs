@@ -58,6 +58,11 @@ impl Solvent {
         if solvent.co2e < 0.0 || solvent.co2e > 44.009 / 12.011 {
             row.refuse("co2e", "at most 3.6641, the CO2 of pure carbon", "work it out from the formula");
         }
+        for column in ["density_source", "density_grade"] {
+            if !density && !row.text(column).is_empty() {
+                row.refuse(column, "nothing where no density stands", "give the density, or empty the cell");
+            }
+        }
         if solvent.density.as_ref().is_some_and(|(density, ..)| *density <= 0.0) {
             row.refuse("density", "a number above 0", "leave the cell empty where it is not known");
         }
