@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use faceload_core::factors::{Grade, Origin, Source};
+use faceload_core::factors::{Grade, Input, Origin, Published, Source, published};
 use serde_json::Value;
 
 use crate::shop::tables;
@@ -20,7 +20,7 @@ the ends; a `fixed` row is a choice, a constant or a stated fact.\n";
 const FINGERPRINT: &str = "## Which tables a result rests on\n
 Every result carries a fingerprint of the tables as they were read, and `faceload check --fingerprint` prints it. Write each row as a
 line: the name of its file and its cells, apart by tabs; sort the lines by their bytes, end each by a line feed; SHA-256 of that text is
-the fingerprint. Quotes, line ends and the order of rows do not count, any cell does.\n";
+the fingerprint. Quotes, line ends and the order of rows do not count, any cell does. No result rests on `published.csv`: it does not count.\n";
 
 /// The page as of today.
 fn page() -> String {
@@ -39,9 +39,12 @@ fn tables_and_columns(out: &mut String) {
     for table in package["resources"].as_array().expect("tables") {
         let words = |value: &Value| value.as_str().expect("words").to_owned();
         let rows = match words(&table["path"]).as_str() {
-            "practice.csv" => of_origin(Origin::Practice),
-            "factors.csv" => of_origin(Origin::Factor),
+            "practice.csv" => single().filter(|input| input.origin == Origin::Practice).count(),
+            "factors.csv" => single().filter(|input| input.origin == Origin::Factor).count(),
+            "carriers.csv" => tables().carriers.len(),
             "sign-codes.csv" => tables().signs.len(),
+            "solvents.csv" => tables().solvents.len(),
+            "published.csv" => values().len(),
             _ => tables().sources.len(),
         };
         out.push_str(&format!("\n## {}\n\n{} {rows} rows.\n\n", words(&table["path"]), words(&table["description"])));
@@ -54,16 +57,36 @@ fn tables_and_columns(out: &mut String) {
     }
 }
 
-/// How many inputs come from a table.
-fn of_origin(origin: Origin) -> usize {
-    tables().inputs.iter().filter(|input| input.origin == origin).count()
+/// The inputs that are a row each: those of practice and factors, not the gases of a carrier.
+fn single() -> impl Iterator<Item = &'static Input> {
+    let stems: Vec<String> = tables().carriers.values().map(|carrier| format!("{}.co2e", carrier.stem())).collect();
+    let of_a_carrier = move |input: &Input| stems.iter().any(|stem| input.id.starts_with(stem));
+    tables().inputs.iter().map(AsRef::as_ref).filter(move |input| !of_a_carrier(input))
 }
 
-/// What is cited: the key of the source, the grade, and whether it is a row of practice, of factors or a sign code.
+/// The published values.
+fn values() -> &'static [Published] {
+    static VALUES: std::sync::OnceLock<Vec<Published>> = std::sync::OnceLock::new();
+    VALUES.get_or_init(|| published(tables()).unwrap_or_else(|faults| panic!("{}", faults[0])))
+}
+
+/// What is cited: the key of the source, the grade, and whether it is a row of practice, of factors, a carrier, a sign code, a solvent
+/// or a published value.
 fn cited() -> Vec<(&'static str, Grade, usize)> {
     let place = |origin| if origin == Origin::Practice { 0 } else { 1 };
-    let inputs = tables().inputs.iter().map(|input| (input.source.as_str(), input.grade, place(input.origin)));
-    inputs.chain(tables().signs.values().map(|sign| (sign.source.as_str(), sign.grade, 2))).collect()
+    let inputs = single().map(|input| (input.source.as_str(), input.grade, place(input.origin)));
+    let carriers = tables().carriers.values().map(|carrier| (carrier.source.as_str(), carrier.grade, 2));
+    let signs = tables().signs.values().map(|sign| (sign.source.as_str(), sign.grade, 3));
+    let solvents = tables().solvents.values().map(|solvent| (solvent.source.as_str(), solvent.grade, 4));
+    let published = values().iter().map(|one| (one.source.as_str(), one.grade, 5));
+    inputs.chain(carriers).chain(signs).chain(solvents).chain(published).collect()
+}
+
+/// What solvents cite beside the source of their carbon: who gives the density, and who found them where signs are made.
+fn cited_beside() -> impl Iterator<Item = &'static str> {
+    let solvents = tables().solvents.values();
+    let keys = solvents.flat_map(|solvent| solvent.density.iter().map(|(_, source, _)| source).chain([&solvent.found_by]));
+    keys.map(String::as_str).filter(|key| !key.is_empty())
 }
 
 /// Rows by grade, and by kind of source and grade.
@@ -71,11 +94,13 @@ fn grades(out: &mut String) {
     const GRADES: [Grade; 4] = [Grade::A, Grade::B, Grade::C, Grade::D];
     let cited = cited();
     out.push_str(
-        "\n## How good the evidence is\n\n| grade | means | practice | factors | sign codes |\n| --- | --- | ---: | ---: | ---: |\n",
+        "\n## How good the evidence is\n\n| grade | means | practice | factors | carriers | sign codes | solvents | published values |\n\
+         | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: |\n",
     );
     for grade in GRADES {
         let rows = |table| cited.iter().filter(|(_, its, place)| (*its, *place) == (grade, table)).count();
-        out.push_str(&format!("| {grade} | {} | {} | {} | {} |\n", grade.words(), rows(0), rows(1), rows(2)));
+        let counts: Vec<String> = (0..6).map(|table| rows(table).to_string()).collect();
+        out.push_str(&format!("| {grade} | {} | {} |\n", grade.words(), counts.join(" | ")));
     }
     let mut kinds: BTreeMap<&str, [usize; 4]> = BTreeMap::new();
     for (key, grade, _) in &cited {
@@ -97,9 +122,9 @@ fn sources(out: &mut String) {
     out.push_str("\n## Sources\n\nWhat is asked for when these numbers are shown elsewhere stands under *licence and credit*.\n");
     out.push_str("`faceload sources KEY` lists the rows that cite one.\n\n");
     out.push_str("| key | source | seen | licence and credit | rows |\n| --- | --- | --- | --- | ---: |\n");
-    let cited = cited();
+    let keys: Vec<&str> = cited().into_iter().map(|(key, ..)| key).chain(cited_beside()).collect();
     for source in tables().sources.values() {
-        let rows = cited.iter().filter(|(key, ..)| *key == source.key).count();
+        let rows = keys.iter().filter(|key| **key == source.key).count();
         let named = format!("{} ({}, {}; {})", source.title, source.publisher, source.year, source.locator);
         let licence = match source.asks_for_credit() {
             Some(licence) if !licence.text.is_empty() => format!("[{}]({}), asks for credit", source.licence, licence.text),
@@ -136,8 +161,10 @@ fn the_page_counts_every_row_once_and_names_every_source() {
         let rows = table.lines().skip_while(|line| !line.starts_with("| ---")).skip(1).take_while(|line| line.starts_with('|'));
         rows.flat_map(|row| row.split('|')).filter_map(|cell| cell.trim().parse::<usize>().ok()).sum()
     };
-    let all = tables().inputs.len() + tables().signs.len();
-    assert_eq!((sum("| grade | means"), sum("| kind of source"), sum("| key | source")), (all, all, all));
+    let rows = |file: &str| std::fs::read_to_string(folder().join(file)).expect("a table").lines().count() - 1;
+    let all =
+        ["practice.csv", "factors.csv", "carriers.csv", "sign-codes.csv", "solvents.csv", "published.csv"].map(rows).into_iter().sum();
+    assert_eq!((sum("| grade | means"), sum("| kind of source"), sum("| key | source")), (all, all, all + cited_beside().count()));
     for source in tables().sources.values() {
         assert!(page.contains(&format!("| `{}` | {} (", source.key, source.title)), "{} is not on it", source.key);
         assert!(!source.title.contains('|') && !source.attribution.contains('|'), "{}: a bar would end its cell", source.key);

@@ -2,6 +2,7 @@
 //!
 //! Exit: 0 done, 2 usage, 3 bad input, 4 a table at fault.
 
+mod areas;
 mod asked;
 mod break_even;
 mod check;
@@ -55,6 +56,8 @@ enum Command {
     Lines(lines::Arguments),
     /// List the sources of the tables, with licence and credit.
     Sources(sources::Arguments),
+    /// List the electricity areas, fuels, freight and vehicles, with what each emits.
+    Areas(areas::Arguments),
     /// Check the tables; silent where nothing is at fault.
     Check(check::Arguments),
 }
@@ -119,6 +122,7 @@ fn main() -> ExitCode {
         Command::Plan(arguments) => plan::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Sources(arguments) => sources::run(&arguments),
+        Command::Areas(arguments) => areas::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
     };
     let (words, code) = match done {

@@ -2,6 +2,7 @@
 //!
 //! It computes nothing; every number comes from the core.
 
+pub mod carrier_list;
 pub mod catalogue;
 pub mod cautions;
 pub mod drivers;

@@ -1,9 +1,9 @@
-//! The sources of the tables, the rows that cite each, and the credit that its licence asks for.
+//! The sources of the tables; the rows, solvents and published values that cite each; the credit that its licence asks for.
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use faceload_core::comparison::Comparison;
-use faceload_core::factors::{Origin, Source, Tables};
+use faceload_core::factors::{Origin, Published, Role, Solvent, Source, Tables};
 use serde::Serialize;
 
 /// A source behind a comparison.
@@ -18,7 +18,7 @@ pub struct SourceOf {
 }
 
 /// The sources that hold a word, or whose rows do, as text.
-pub fn text(tables: &Tables, word: &str) -> String {
+pub fn text(tables: &Tables, published: &[Published], word: &str) -> String {
     let wanted = word.to_lowercase();
     let holds = |text: &str| text.to_lowercase().contains(&wanted);
     let mut out = String::new();
@@ -34,12 +34,24 @@ pub fn text(tables: &Tables, word: &str) -> String {
         let signs = tables.signs.values().filter(|sign| sign.source == source.key && (of_source || holds(&sign.code)));
         let signs: Vec<String> =
             signs.map(|sign| format!("    {} {} (grade {}; {})\n", sign.code, sign.item, sign.grade, sign.place)).collect();
-        if !of_source && rows.is_empty() && signs.is_empty() {
+        let solvents = tables.solvents.values().filter(|solvent| solvent.source == source.key);
+        let solvents: Vec<String> = solvents
+            .filter(|solvent| of_source || holds(&solvent.id) || holds(&solvent.item) || holds(&solvent.cas))
+            .map(solvent_words)
+            .collect();
+        let published = published.iter().filter(|one| one.source == source.key);
+        let published: Vec<String> = published
+            .filter(|one| of_source || [&one.id, &one.backs, &one.item].into_iter().any(|text| holds(text)))
+            .map(published_words)
+            .collect();
+        if !of_source && [&rows, &signs, &solvents, &published].into_iter().all(Vec::is_empty) {
             continue;
         }
         out.push_str(&format!("{}: {}\n  {}\n", source.key, named(source), licence(source)));
         out.extend(rows);
         out.extend(signs);
+        out.extend(solvents);
+        out.extend(published);
     }
     out
 }
@@ -80,4 +92,45 @@ fn licence(source: &Source) -> String {
     };
     let credit = if source.attribution.is_empty() { String::new() } else { format!("; {asked}: {}", source.attribution) };
     format!("{}, seen as {}; licence: {licence}{read}{credit}", source.kind, source.seen.word())
+}
+
+/// A solvent, by what its carbon becomes.
+fn solvent_words(solvent: &Solvent) -> String {
+    let density = solvent.density.as_ref().map_or(String::new(), |(density, _, grade)| format!("; {density} kg/L, grade {grade}"));
+    let note = [solvent.note.as_str(), solvent.found_by.as_str()].into_iter().filter(|text| !text.is_empty());
+    let note: String = note.map(|text| format!("; {text}")).collect();
+    format!(
+        "    solvent {}: {}, {} = {} kg CO2e/kg (grade {}{density}{note})\n",
+        solvent.id, solvent.item, solvent.formula, solvent.co2e, solvent.grade
+    )
+}
+
+/// What a published value is to the row it backs, as a reader sees it.
+const ROLES: [(Role, &str); 6] = [
+    (Role::Default, "its value"),
+    (Role::Mean, "in its mean"),
+    (Role::Also, "in its range"),
+    (Role::Low, "its low end"),
+    (Role::High, "its high end"),
+    (Role::Beside, "beside it"),
+];
+
+/// A published value, by the row it backs and what it is to it.
+fn published_words(one: &Published) -> String {
+    let roles: Vec<&str> = ROLES.iter().filter(|(role, _)| one.is(*role)).map(|(_, word)| *word).collect();
+    let times = if one.times == 1.0 { String::new() } else { format!(" x {}", one.times) };
+    let note = if one.note.is_empty() { String::new() } else { format!("; {}", one.note) };
+    format!(
+        "    published for {}, {}: {} {}{times} (grade {}; {}; {}, {}, {}; {}{note})\n",
+        one.backs,
+        roles.join(" and "),
+        one.value,
+        one.unit.words(),
+        one.grade,
+        one.item,
+        one.region,
+        one.year,
+        one.boundary,
+        one.place
+    )
 }

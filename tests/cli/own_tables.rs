@@ -172,7 +172,8 @@ fn a_folder_without_tables_or_that_is_not_there_is_exit_4() {
         let ran = faceload(&["check", folder]);
         assert_eq!((ran.code, ran.result.as_str()), (4, ""), "{ran:?}");
         assert!(
-            ran.words.contains("no table in it where one of practice.csv, factors.csv, sources.csv and sign-codes.csv was wanted"),
+            ran.words
+                .contains("no table in it where one of practice.csv, factors.csv, carriers.csv, sources.csv, sign-codes.csv and solvents.csv was wanted"),
             "{}",
             ran.words
         );

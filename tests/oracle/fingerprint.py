@@ -6,7 +6,7 @@ from faceload import Count, program, rows
 
 count = Count("fingerprint of the tables", at_least=300)
 lines = []
-for table in ("practice.csv", "factors.csv", "sources.csv", "sign-codes.csv"):
+for table in ("practice.csv", "factors.csv", "carriers.csv", "sources.csv", "sign-codes.csv", "solvents.csv"):
     for row in rows(table):
         lines.append("\t".join([table, *row.values()]).encode())
         count.holds(f"{table}: a row of another length", None not in row and None not in row.values())

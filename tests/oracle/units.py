@@ -51,7 +51,10 @@ def written(dimension):
 
 
 count = Count("units", at_least=100)
-table = sorted({row["unit"] for name in ("practice.csv", "factors.csv") for row in rows(name)})
+table = {row["unit"] for name in ("practice.csv", "factors.csv", "published.csv") for row in rows(name)}
+# In carriers `{gas}` stands for the gas of the column.
+table |= {row[column].replace("{gas}", "{CO2}") for row in rows("carriers.csv") for column in ("unit", "trace_unit") if row[column]}
+table = sorted(table)
 units = list(ATOMS) + table
 answers = in_units([(unit, written(si(unit)[1])) for unit in units])
 for unit, ours in zip(units, answers):

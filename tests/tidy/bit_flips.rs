@@ -16,8 +16,26 @@ const TRIALS: usize = 10_000;
 const WHOLE: usize = 20;
 
 /// Columns that hold numbers.
-const NUMBERS: [&str; 9] =
-    ["default", "value", "low", "high", "height_over_width", "corner_over_width", "cut_length", "measured_width", "characters"];
+const NUMBERS: [&str; 18] = [
+    "default",
+    "value",
+    "low",
+    "high",
+    "co2",
+    "ch4",
+    "n2o",
+    "co2e",
+    "range",
+    "trace_range",
+    "height_over_width",
+    "corner_over_width",
+    "cut_length",
+    "measured_width",
+    "characters",
+    "molar_mass",
+    "carbon_share",
+    "density",
+];
 
 /// Numbers by chance, the same every time: splitmix64, by Steele, Lea and Flood (2014).
 struct Chance(u64);
@@ -57,6 +75,15 @@ fn about(text: &str, at: usize) -> (String, usize) {
     let first = own.saturating_sub(1).max(1);
     let skipped: usize = lines[1..first].iter().map(|line| line.len()).sum();
     (lines[0].to_owned() + &lines[first..(own + 3).min(lines.len())].concat(), at - skipped)
+}
+
+/// Whether the rows are the gases of one carrier, and of that one, where its name was not hit.
+fn of_one_carrier(rows: &[String], cell: Option<&(String, String)>) -> bool {
+    let stems: Vec<&str> = rows.iter().filter_map(|row| row.rsplit_once(".co2e").map(|(stem, _)| stem)).collect();
+    let gases = if rows.len() == 1 { rows[0].ends_with(".co2e") } else { rows.len() == 3 };
+    let stem = |key: &str| key.split_once('.').map_or_else(String::new, |(carried, id)| format!("{carried}.{}", id.replace('.', "-")));
+    let same = stems.len() == rows.len() && stems.windows(2).all(|pair| pair[0] == pair[1]);
+    gases && same && cell.is_some_and(|(key, column)| column == "id" || stems[0] == stem(key))
 }
 
 /// What became of a flip.
@@ -138,10 +165,11 @@ fn no_flipped_bit_goes_unseen() {
                 named += 1;
                 // The row itself, unless its key was hit: then the results name the key that stands there now.
                 let itself = match &cell {
-                    Some((key, column)) => rows[0] == *key || (column == "id" || column == "code"),
-                    None => at + 1 == text.len(),
+                    _ if *file == "carriers.csv" => of_one_carrier(rows, cell.as_ref()),
+                    Some((key, column)) => rows.len() == 1 && (rows[0] == *key || column == "id" || column == "code"),
+                    None => rows.len() == 1 && at + 1 == text.len(),
                 };
-                assert!(rows.len() == 1 && itself, "{}: {rows:?}", said());
+                assert!(itself, "{}: {rows:?}", said());
             }
             Became::Marked => {
                 marked += 1;

@@ -1,6 +1,6 @@
 //! The tables of `factors/`: sorted, and read without a fault.
 
-use faceload_core::factors::Tables;
+use faceload_core::factors::{FILES, Tables, published};
 
 use super::{none, text_of, top};
 
@@ -13,14 +13,19 @@ fn keys(file: &str) -> Vec<String> {
 fn the_built_in_tables_hold_together() {
     let tables =
         Tables::embedded().unwrap_or_else(|faults| panic!("{}", faults.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n")));
-    assert_eq!(tables.inputs.len(), keys("practice.csv").len() + keys("factors.csv").len());
+    let gases: usize = tables.carriers.values().map(|carrier| if carrier.by_gas { 3 } else { 1 }).sum();
+    assert_eq!(tables.carriers.len(), keys("carriers.csv").len());
+    assert_eq!(tables.inputs.len(), keys("practice.csv").len() + keys("factors.csv").len() + gases);
     assert_eq!(tables.signs.len(), keys("sign-codes.csv").len());
     assert_eq!(tables.sources.len(), keys("sources.csv").len());
+    assert_eq!(tables.solvents.len(), keys("solvents.csv").len());
+    let published = published(&tables).unwrap_or_else(|faults| panic!("{}", faults[0]));
+    assert_eq!(published.len(), keys("published.csv").len());
 }
 
 #[test]
 fn rows_are_sorted_by_their_keys() {
-    for file in ["practice.csv", "factors.csv", "sources.csv", "sign-codes.csv"] {
+    for file in FILES.into_iter().chain(["published.csv"]) {
         let keys = keys(file);
         none(keys.windows(2).filter(|pair| pair[0] >= pair[1]).map(|pair| format!("{file}: `{}` before `{}`", pair[0], pair[1])).collect());
         assert!(keys.len() > 3);

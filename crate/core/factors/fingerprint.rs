@@ -35,10 +35,14 @@ impl fmt::Display for Fingerprint {
 pub(super) enum Keyed {
     /// Rows of practice and of factors, by id.
     Input,
+    /// Carriers, by id.
+    Carrier,
     /// Sources, by key.
     Source,
     /// Sign codes, by code.
     Sign,
+    /// Solvents, by name.
+    Solvent,
 }
 
 /// The rows as they are written, by their keys.

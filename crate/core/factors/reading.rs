@@ -1,12 +1,12 @@
 //! Reads rows of the tables and refuses what does not hold together.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::file_names::{FACTORS, PRACTICE, SIGNS, SOURCES};
+use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOLVENTS, SOURCES};
 use super::fingerprint::Keyed;
-use super::row::rows;
-use super::{Origin, SignRow, Source, TableFault, Tables, Texts};
+use super::row::{Row, rows};
+use super::{Input, Origin, SignRow, Solvent, Source, TableFault, Tables, Texts, carrier, solvent};
 
 const SOURCE_COLUMNS: [&str; 9] = ["key", "title", "publisher", "year", "kind", "seen", "licence", "attribution", "locator"];
 
@@ -60,8 +60,8 @@ pub(super) struct Reading<'a> {
     /// Keys of the sources that were there before this folder.
     before: BTreeSet<String>,
     faults: Vec<TableFault>,
-    /// Which row cites which source.
-    cited: Vec<(&'static str, u64, String)>,
+    /// Which row cites which source, in which column.
+    cited: Vec<(&'static str, u64, &'static str, String)>,
     /// The sources that this folder gives.
     given: Vec<(u64, String)>,
 }
@@ -72,9 +72,11 @@ pub(super) fn read(folder: &str, texts: &Texts, before: Option<&Tables>) -> Resu
     let keys = tables.sources.keys().cloned().collect();
     let mut reading = Reading { folder, tables, before: keys, faults: Vec::new(), cited: Vec::new(), given: Vec::new() };
     reading.sources(&texts.sources);
-    reading.inputs(texts, before.is_some());
+    let seen = reading.inputs(texts, before.is_some());
+    reading.carriers(&texts.carriers, before.is_some(), seen);
     reading.signs(&texts.signs, before.is_some());
-    reading.finish()
+    reading.solvents(&texts.solvents, before.is_some());
+    reading.finish(before.is_some())
 }
 
 impl Reading<'_> {
@@ -92,7 +94,8 @@ impl Reading<'_> {
         });
     }
 
-    fn inputs(&mut self, texts: &Texts, own: bool) {
+    /// Practice and factors; the ids that they hold.
+    fn inputs(&mut self, texts: &Texts, own: bool) -> BTreeSet<String> {
         let Self { folder, tables, faults, cited, .. } = self;
         let mut seen = BTreeSet::new();
         for (file, text, columns, value, origin) in [
@@ -101,8 +104,8 @@ impl Reading<'_> {
         ] {
             rows(folder, file, text, columns, faults, |mut row| {
                 let input = row.input(value, origin);
-                cited.push((file, row.line, input.source.clone()));
-                row.grade_within(input.grade, tables.sources.get(&input.source));
+                cited.push((file, row.line, "source", input.source.clone()));
+                row.grade_within("grade", input.grade, tables.sources.get(&input.source));
                 if !seen.insert(input.id.clone()) {
                     row.refuse("id", "an id of its own", "rename one of the two");
                     return;
@@ -111,16 +114,44 @@ impl Reading<'_> {
                 if tables.written.put(Keyed::Input, &input.id, file, &row.cells()) && own {
                     tables.own.push(input.id.clone());
                 }
-                match tables.inputs.binary_search_by(|other| other.id.cmp(&input.id)) {
-                    Ok(place) if !tables.inputs[place].unit.measures_as(&input.unit) => {
-                        let wanted = format!("a unit that measures the same as `{}`", tables.inputs[place].unit.text());
-                        row.refuse("unit", &wanted, "keep the unit of the row it replaces");
-                    }
-                    Ok(place) => tables.inputs[place] = Arc::new(input),
-                    Err(place) => tables.inputs.insert(place, Arc::new(input)),
-                }
+                put(&mut tables.inputs, input, &mut row);
             });
         }
+        seen
+    }
+
+    /// Carriers, each with an input for every gas that it gives.
+    fn carriers(&mut self, text: &str, own: bool, mut seen: BTreeSet<String>) {
+        let Self { folder, tables, faults, cited, .. } = self;
+        let mut ids = BTreeSet::new();
+        let mut stems: BTreeMap<String, String> = tables.carriers.values().map(|carrier| (carrier.stem(), carrier.id.clone())).collect();
+        rows(folder, CARRIERS, text, &carrier::COLUMNS, faults, |mut row| {
+            let (carrier, rates) = carrier::read(&mut row);
+            cited.push((CARRIERS, row.line, "source", carrier.source.clone()));
+            row.grade_within("grade", carrier.grade, tables.sources.get(&carrier.source));
+            // `us-rfcw` and `us.rfcw` would give their inputs the same ids.
+            let other = stems.insert(carrier.stem(), carrier.id.clone());
+            if !ids.insert(carrier.stem()) || other.is_some_and(|other| other != carrier.id) {
+                row.refuse("id", "an id of its own", "rename one of the two");
+                return;
+            }
+            let changed = tables.written.put(Keyed::Carrier, &row.text("id"), CARRIERS, &row.cells());
+            for rate in rates {
+                if !seen.insert(rate.id.clone()) {
+                    row.refuse(
+                        "id",
+                        &format!("a carrier whose `{}` no other table gives", rate.id),
+                        "take that row out, or rename one of the two",
+                    );
+                    continue;
+                }
+                if changed && own {
+                    tables.own.push(rate.id.clone());
+                }
+                put(&mut tables.inputs, rate, &mut row);
+            }
+            tables.carriers.insert((carrier.carried, carrier.id.clone()), Arc::new(carrier));
+        });
     }
 
     fn signs(&mut self, text: &str, own: bool) {
@@ -128,8 +159,8 @@ impl Reading<'_> {
         let mut seen = BTreeSet::new();
         rows(folder, SIGNS, text, &SIGN_COLUMNS, faults, |mut row| {
             let sign = SignRow::read(&mut row);
-            cited.push((SIGNS, row.line, sign.source.clone()));
-            row.grade_within(sign.grade, tables.sources.get(&sign.source));
+            cited.push((SIGNS, row.line, "source", sign.source.clone()));
+            row.grade_within("grade", sign.grade, tables.sources.get(&sign.source));
             if !seen.insert(sign.code.clone()) {
                 row.refuse("code", "a code of its own", "take one of the two out");
             }
@@ -140,8 +171,31 @@ impl Reading<'_> {
         });
     }
 
-    /// Checks the keys both ways: no dangling citation, no source of the folder that nobody cites.
-    fn finish(mut self) -> Result<Tables, Vec<TableFault>> {
+    fn solvents(&mut self, text: &str, own: bool) {
+        let Self { folder, tables, faults, cited, .. } = self;
+        let mut seen = BTreeSet::new();
+        rows(folder, SOLVENTS, text, &solvent::COLUMNS, faults, |mut row| {
+            let solvent = Solvent::read(&mut row);
+            row.grade_within("grade", solvent.grade, tables.sources.get(&solvent.source));
+            let keys = [("source", &solvent.source), ("found_by", &solvent.found_by)].into_iter().filter(|(_, key)| !key.is_empty());
+            cited.extend(keys.map(|(column, key)| (SOLVENTS, row.line, column, key.clone())));
+            if let Some((_, source, grade)) = &solvent.density {
+                row.grade_within("density_grade", *grade, tables.sources.get(source));
+                cited.push((SOLVENTS, row.line, "density_source", source.clone()));
+            }
+            if !seen.insert(solvent.id.clone()) {
+                row.refuse("id", "a name of its own", "rename one of the two");
+            }
+            if tables.written.put(Keyed::Solvent, &solvent.id, SOLVENTS, &row.cells()) && own {
+                tables.own.push(solvent.id.clone());
+            }
+            tables.solvents.insert(solvent.id.clone(), solvent);
+        });
+    }
+
+    /// Checks the keys both ways: no dangling citation; no source of an own folder that nobody cites, while the built-in ones
+    /// that no row cites wait for the published values.
+    fn finish(mut self, own: bool) -> Result<Tables, Vec<TableFault>> {
         let mut refuse = |file, line, column: &str, came: &str, wanted: &str, help: &str| {
             self.faults.push(TableFault {
                 folder: self.folder.to_owned(),
@@ -153,19 +207,38 @@ impl Reading<'_> {
                 help: help.to_owned(),
             });
         };
-        for (file, line, key) in self.cited.iter().filter(|(.., key)| !self.tables.sources.contains_key(key)) {
-            refuse(file, *line, "source", key, "a key of sources.csv", "add the source, or mend the key");
+        for (file, line, column, key) in self.cited.iter().filter(|(.., key)| !self.tables.sources.contains_key(key)) {
+            refuse(file, *line, column, key, "a key of sources.csv", "add the source, or mend the key");
         }
         let cited: BTreeSet<&String> = self.cited.iter().map(|(.., key)| key).chain(&self.before).collect();
-        for (line, key) in self.given.iter().filter(|(_, key)| !cited.contains(key)) {
-            refuse(SOURCES, *line, "key", key, "a source that a row cites", "cite it, or take it out");
+        let uncited = self.given.iter().filter(|(_, key)| !cited.contains(key));
+        if own {
+            uncited.for_each(|(line, key)| refuse(SOURCES, *line, "key", key, "a source that a row cites", "cite it, or take it out"));
+        } else {
+            self.tables.uncited = uncited.cloned().collect();
         }
+        self.faults.extend(carrier::dangling(&self.tables));
         if !self.faults.is_empty() {
+            // A cell that several inputs of a row are read from is at fault once.
+            let mut said = BTreeSet::new();
+            self.faults.retain(|fault| said.insert(fault.to_string()));
             return Err(self.faults);
         }
         self.tables.own.sort_unstable();
         self.tables.own.dedup();
         self.tables.fingerprint = self.tables.written.fingerprint();
         Ok(self.tables)
+    }
+}
+
+/// Puts an input in place of the one with its id, which must measure the same, or beside the others.
+fn put(inputs: &mut Vec<Arc<Input>>, input: Input, row: &mut Row<'_>) {
+    match inputs.binary_search_by(|other| other.id.cmp(&input.id)) {
+        Ok(place) if !inputs[place].unit.measures_as(&input.unit) => {
+            let wanted = format!("a unit that measures the same as `{}`", inputs[place].unit.text());
+            row.refuse("unit", &wanted, "keep the unit of the row it replaces");
+        }
+        Ok(place) => inputs[place] = Arc::new(input),
+        Err(place) => inputs.insert(place, Arc::new(input)),
     }
 }

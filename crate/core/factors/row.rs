@@ -5,7 +5,8 @@ use crate::quantity::{UnitText, read_number};
 
 /// A row being read: named cells, and the faults found in them.
 pub(super) struct Row<'a> {
-    folder: &'a str,
+    /// The folder of the table.
+    pub folder: &'a str,
     /// The table.
     pub file: &'static str,
     /// The line in it, from 1.
@@ -89,10 +90,15 @@ impl Row<'_> {
     }
 
     /// A grade no better than its source can carry.
-    pub fn grade_within(&mut self, grade: Grade, source: Option<&Source>) {
+    pub fn grade_within(&mut self, column: &str, grade: Grade, source: Option<&Source>) {
         if let Some(source) = source.filter(|source| grade < source.best_grade()) {
-            self.refuse("grade", &format!("{} or lower", source.best_grade()), &format!("`{}` carries no better", source.key));
+            self.refuse(column, &format!("{} or lower", source.best_grade()), &format!("`{}` carries no better", source.key));
         }
+    }
+
+    /// The grade of a row of the tables.
+    pub fn grade(&mut self) -> Grade {
+        self.word("grade", |text| Grade::read(text).filter(|grade| *grade != Grade::Own), "A, B, C or D", Grade::D)
     }
 
     /// Value, range, spread, unit and evidence: what practice and factors have in common.
@@ -114,7 +120,7 @@ impl Row<'_> {
             high: self.number("high"),
             spread,
             scope,
-            grade: self.word("grade", |text| Grade::read(text).filter(|grade| *grade != Grade::Own), "A, B, C or D", Grade::D),
+            grade: self.grade(),
             source: self.filled("source"),
             place: self.filled("place"),
             year: self.text("year"),
