@@ -7,6 +7,13 @@
   const differences = (view, pair) => element("ul", {}, ...view.indicators.map((indicator, index) =>
     element("li", {}, element("strong", { text: indicator.label }), element("span", { text: pair.differences[index] }))));
 
+  /** The view with what the draws say in place of what single values say. */
+  const found = (view, sure) => ({
+    ...view, answer: sure.answer, how_sure: sure.how_sure,
+    indicators: view.indicators.map((one, index) => ({ ...one, ranked: sure.ranked[index] })),
+    pairs: view.pairs.map((pair) => ({ ...pair, ...sure.pairs.find((one) => one.a === pair.a && one.b === pair.b) })),
+  });
+
   function answer(view) {
     const parts = [];
     const lead = () => element("span", { class: "lead-in", text: `For ${view.order_line}, ${view.per_words}: ` });
@@ -34,17 +41,28 @@
   }
 
   let waiting = 0;
-  /** One polite sentence, half a second after the numbers rest. */
-  function speak(view) {
+  /** One polite sentence of the final state, half a second after it rests. */
+  function speak(view, final) {
     clearTimeout(waiting);
-    waiting = setTimeout(() => { part("spoken").textContent = view.answer ?? view.pairs[0]?.sentence ?? ""; }, 500);
+    if (final) waiting = setTimeout(() => { part("spoken").textContent = view.answer ?? view.pairs[0]?.sentence ?? ""; }, 500);
   }
 
-  faceload.answer = (view) => {
+  /**
+   * @param {any} single what single values say
+   * @param {any} sure what draws say, where it is of the same order
+   * @param {string} failed why no draws will come
+   */
+  faceload.answer = (single, sure, failed) => {
+    const final = Boolean(sure || failed);
+    const view = sure ? found(single, sure) : failed ? { ...single, how_sure: failed } : single;
+    const place = part("answer");
+    // While draws are under way nothing below moves.
+    place.style.minHeight = final ? "" : `${place.offsetHeight}px`;
+    place.setAttribute("aria-busy", String(!final));
     part("order-line").textContent = view.order_line;
     part("order-extent").textContent = [view.name, view.extent, view.conditions].filter(Boolean).join(" · ");
     answer(view);
     limits(view);
-    speak(view);
+    speak(view, final);
   };
 })();

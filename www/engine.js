@@ -24,13 +24,16 @@
 
   faceload.engine = {
     async start() {
-      await wasm_bindgen({ module_or_path: await bytes() });
+      const module = await WebAssembly.compile(await bytes());
+      await wasm_bindgen({ module_or_path: module });
+      faceload.work.start(module);
     },
     view(order, question) {
       const { answer, faults } = asked(() => wasm_bindgen.view_json(order, question));
       return faults ? { faults } : { view: JSON.parse(answer) };
     },
     explain: (alternative, indicator) => JSON.parse(wasm_bindgen.explain_json(alternative, indicator)),
+    takeIntervals: (intervals) => wasm_bindgen.take_intervals(intervals),
     drawLoads: (canvas, indicator, width, theme) => wasm_bindgen.draw_loads(canvas, indicator, width, theme),
     drawSwings: (canvas, width, theme) => wasm_bindgen.draw_swings(canvas, width, theme),
     loadsRows: (indicator, width) => JSON.parse(wasm_bindgen.loads_rows_json(indicator, width)),

@@ -29,6 +29,11 @@
       const height = faceload.engine.drawLoads(canvas, indicator.id, width, faceload.theme());
       canvas.style.width = `${width}px`;
       canvas.style.height = `${height}px`;
+      // A panel without ranges is lower; what stands below keeps its place until they come.
+      const frame = canvas.parentElement;
+      const least = frame.dataset.width === String(width) ? Math.max(height, Number(frame.dataset.least)) : height;
+      Object.assign(frame.dataset, { width, least });
+      canvas.style.marginBottom = `${least - height}px`;
       part(`title-${indicator.id}`).textContent = indicator.label;
       const values = view.alternatives.map((one, index) => `${one.id} ${indicator.texts[index]}`).join(", ");
       canvas.setAttribute("aria-label", `${indicator.label} in ${indicator.unit}: ${values}. The table below holds the numbers.`);
@@ -45,11 +50,11 @@
         "aria-label": `${one.id}, ${indicator.label}: ${indicator.texts[index]} ${indicator.unit}; how computed`,
         text: indicator.texts[index],
         on: { click: () => faceload.arithmetic(one.id, indicator.id) },
-      })))));
+      }), element("span", { class: "range" })))));
     const beside = view.beside.map((row) => element("tr", {},
       element("th", { scope: "row", text: row.label }), element("td", { text: row.unit }),
       ...row.texts.map((text) => element("td", { class: "number", text }))));
-    fill(part("numbers"), element("caption", { class: "unseen", text: `loads ${view.per_words}` }),
+    fill(part("numbers"), element("caption", {}, element("span")),
       element("thead", {}, head), element("tbody", {}, ...loads), element("tbody", { class: "beside" }, ...beside));
   }
 
@@ -64,16 +69,35 @@
     view.beside.forEach((one, row) => one.texts.forEach((text, column) => { rows[1].rows[row].cells[column + 2].textContent = text; }));
   }
 
+  /** Under each load the middle 90 % of its draws; nothing where it has none, or none yet. */
+  function ranges(view, sure) {
+    part("numbers").caption.firstChild.textContent = `Loads ${view.per_words}${sure ? "; under each, the middle 90 % of its draws" : "; the middle 90 % of the draws follow"}`;
+    const [body] = part("numbers").tBodies;
+    view.indicators.forEach((_, row) => view.alternatives.forEach((__, column) => {
+      const place = body.rows[row].cells[column + 2].lastChild;
+      // Old words keep their room, unseen, until new ones come.
+      place.classList.toggle("stale-text", !sure);
+      if (sure) place.textContent = sure.ranges[row][column];
+    }));
+  }
+
   faceload.loads = {
     show(view) {
       part("loads-note").textContent = `${view.per_words}, ${view.boundary === "face" ? "face only" : "face with its blank"}.`;
       panels(view);
       draw(view);
       numbers(view);
+      ranges(view, null);
       fill(part("alternatives"), ...view.alternatives.flatMap((one) => [
         element("dt", { text: one.id }), element("dd", { text: `${one.words}: ${one.story}. ${one.base}.` })]));
     },
-    move(view) { draw(view); texts(view); },
+    move(view) { draw(view); texts(view); ranges(view, null); },
+    /** The draws are there: bars and numbers get their ranges. */
+    ranges(view, sure) {
+      faceload.engine.takeIntervals(sure.intervals);
+      draw(view);
+      ranges(view, sure);
+    },
     draw,
   };
 })();

@@ -6,9 +6,15 @@
   const MOST = 10;
   let demos = [];
   let current = null;
+  /** The order on the screen and what was asked of it. */
+  let asked = null;
   let printing = false;
   let frame = 0;
+  let rest = 0;
+  /** How long a slider rests before draws are made, in milliseconds. */
+  const RESTS = 300;
   let keepPair = true;
+  let again = 0;
 
   faceload.shown = () => current;
   faceload.wide = () => window.innerWidth >= 700;
@@ -22,7 +28,9 @@
 
   function ask(rows) {
     const order = faceload.order.typed();
-    const { view, faults } = faceload.engine.view(JSON.stringify(order), question(rows));
+    const text = JSON.stringify(order);
+    const asking = question(rows);
+    const { view, faults } = faceload.engine.view(text, asking);
     const rest = faceload.order.mark(faults ?? []);
     const note = part("not-updated");
     note.hidden = !faults;
@@ -33,6 +41,7 @@
     }
     faceload.order.keep(order);
     current = view;
+    asked = { order: text, question: asking };
     return view;
   }
 
@@ -58,11 +67,16 @@
     // What is chosen is what is shown.
     const chosen = part("f-pair").value;
     if (chosen && chosen !== view.moves.pair.join(" ")) view = ask([]) ?? view;
-    faceload.answer(view);
+    clearTimeout(rest);
+    const sure = faceload.findings.stale(view, asked.order, asked.question);
+    faceload.answer(view, sure);
     faceload.loads.show(view);
+    if (sure) faceload.loads.ranges(view, sure);
     faceload.moves.show(view);
+    faceload.flips.show(view);
     faceload.lines.show(view);
     faceload.factors.show(view);
+    faceload.findings.start();
   }
   faceload.changed = show;
 
@@ -72,9 +86,13 @@
     frame = requestAnimationFrame(() => {
       const view = ask(faceload.moves.rows());
       if (!view) return;
+      faceload.findings.stop();
+      faceload.findings.stale(view, asked.order, asked.question);
       faceload.answer(view);
       faceload.loads.move(view);
       faceload.moves.move(view);
+      clearTimeout(rest);
+      rest = setTimeout(faceload.findings.start, RESTS);
     });
   };
 
@@ -82,6 +100,13 @@
     if (!current) return;
     faceload.loads.draw(current);
     faceload.moves.draw(current);
+  }
+
+  /** Pictures that came as text are asked for anew, in the width and theme there are now. */
+  function repicture() {
+    redraw();
+    clearTimeout(again);
+    again = setTimeout(faceload.findings.start, RESTS);
   }
 
   function choose(name) {
@@ -105,6 +130,7 @@
     faceload.catalogue = faceload.engine.catalogue();
     faceload.order.start();
     faceload.factors.start();
+    faceload.flips.start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
     part("f-demo").addEventListener("change", () => choose(part("f-demo").value));
@@ -113,8 +139,8 @@
     part("order-form").addEventListener("submit", (event) => event.preventDefault());
     choose(demos[0].name);
     let width = window.innerWidth;
-    window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; redraw(); } });
-    matchMedia("(prefers-color-scheme: dark)").addEventListener("change", redraw);
+    window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; repicture(); } });
+    matchMedia("(prefers-color-scheme: dark)").addEventListener("change", repicture);
     // On paper the credits that licences ask for stand open.
     let credits = false;
     window.addEventListener("beforeprint", () => { printing = true; credits = part("credits-shown").open; part("credits-shown").open = true; redraw(); });

@@ -29,12 +29,13 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 57] = [
+pub const LABELS: [Label; 61] = [
     label_of("order", "The order", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
     label_of("moves", "What moves it", Ours),
     label_of("draws-range", "middle 50 % and 90 % of the draws", Ours),
+    label_of("stages", "Where it comes from", Ours),
     label_of("flips", "Where it flips", Ours),
     label_of("sure", "How sure", Ours),
     label_of("choices", "Choices of method", Ours),
@@ -81,12 +82,15 @@ pub const LABELS: [Label; 57] = [
     label_of("factor", "factor", Standard("GHG Protocol, emission factor")),
     label_of("input", "input", Standard("ISO 14040")),
     label_of("value", "value", Ours),
-    label_of("range", "range", Ours),
     label_of("grade", "grade", Ours),
     label_of("source", "source", Ours),
     label_of("place", "place", Ours),
     label_of("pair", "compare", Ours),
     label_of("indicator", "look at", Ours),
+    label_of("over", "over", Ours),
+    label_of("colours", "colours", Trade),
+    label_of("across", "two at once, across", Ours),
+    label_of("down", "down", Ours),
 ];
 
 /// The text of a label.

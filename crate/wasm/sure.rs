@@ -12,6 +12,7 @@ use faceload_core::factors::Tables;
 use faceload_core::load::Indicator;
 use faceload_picture::Theme;
 use faceload_report::figure::Figure;
+use faceload_report::panel::WIDE;
 use faceload_report::{drivers, flip_panels, flips, stages as by_stage, sureness};
 use serde::{Deserialize, Serialize};
 
@@ -42,6 +43,8 @@ struct Sure {
     pairs: Vec<PairOf>,
     /// By indicator, then by alternative: 5, 25, 50, 75 and 95 % points.
     intervals: Vec<Vec<[f64; 5]>>,
+    /// The same, in words: the middle 90 %, nothing where a load has no range.
+    ranges: Vec<Vec<String>>,
     spread: Option<Shown>,
 }
 
@@ -53,12 +56,13 @@ struct PairOf {
     differences: Vec<String>,
 }
 
-/// A figure and its picture.
+/// A figure and its picture: for the screen, and for paper and files.
 #[derive(Serialize)]
 struct Shown {
     figure: Figure,
     csv: String,
     svg: Option<String>,
+    paper: Option<String>,
 }
 
 thread_local! {
@@ -93,9 +97,19 @@ impl Looked {
     }
 }
 
-fn shown(figure: Figure, svg: Option<Result<String, String>>) -> Result<Shown, Vec<Fault>> {
-    let svg = svg.transpose().map_err(|reason| vec![plain(reason)])?;
-    Ok(Shown { csv: figure.csv(), figure, svg })
+/// A figure with its picture in a width and theme.
+fn pictured(
+    figure: Figure,
+    (width, theme): (u32, Theme),
+    picture: impl Fn(u32, Theme) -> Result<String, String>,
+) -> Result<Shown, Vec<Fault>> {
+    let drawn = |width, theme| picture(width, theme).map(Some).map_err(|reason| vec![plain(reason)]);
+    Ok(Shown { csv: figure.csv(), figure, svg: drawn(width, theme)?, paper: drawn(WIDE, Theme::Paper)? })
+}
+
+/// A figure that is a table.
+fn table(figure: Figure) -> Shown {
+    Shown { csv: figure.csv(), figure, svg: None, paper: None }
 }
 
 fn text(value: &impl Serialize) -> Result<String, Vec<Fault>> {
@@ -116,19 +130,18 @@ pub fn sure(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
             pairs.push(pair);
         }
         let draws = DRAWN.with_borrow_mut(|kept| Draws::make(comparison, &pairs, settings(asked, 10_000), kept, |_| true));
-        let of = |indicator: Indicator| {
-            let interval = |at: usize| {
-                let Interval { p5, p25, median, p75, p95 } = Interval::of(draws.load(comparison, at, indicator));
-                [p5, p25, median, p75, p95]
-            };
-            (0..comparison.models.len()).map(interval).collect()
+        let of = |indicator: Indicator| -> Vec<Interval> {
+            (0..comparison.models.len()).map(|at| Interval::of(draws.load(comparison, at, indicator))).collect()
         };
+        let intervals: Vec<Vec<Interval>> = Indicator::ALL.into_iter().map(of).collect();
+        let points = |one: &Interval| [one.p5, one.p25, one.median, one.p75, one.p95];
+        let range = |one: &Interval| if one.p5 == one.p95 { String::new() } else { sureness::range(one) };
         let comparable = !comparison.common.is_empty();
         let spread = looked.shares_a_line().then(|| {
             let mut figure = sureness::figure(comparison, &draws, pair.0, pair.1);
             figure.tables.extend(sureness::ranks(comparison, &draws, looked.indicator));
-            let svg = flip_panels::dots_picture(comparison, &draws, pair, looked.indicator, looked.width, looked.theme);
-            shown(figure, Some(svg))
+            let picture = |width, theme| flip_panels::dots_picture(comparison, &draws, pair, looked.indicator, width, theme);
+            pictured(figure, (looked.width, looked.theme), picture)
         });
         text(&Sure {
             how_sure: sureness::drawn(&draws),
@@ -147,7 +160,8 @@ pub fn sure(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
                     differences: Indicator::ALL.into_iter().map(|one| sureness::difference_of(comparison, &draws, a, b, one)).collect(),
                 })
                 .collect(),
-            intervals: Indicator::ALL.into_iter().map(of).collect(),
+            intervals: intervals.iter().map(|row| row.iter().map(points).collect()).collect(),
+            ranges: intervals.iter().map(|row| row.iter().map(range).collect()).collect(),
             spread: spread.transpose()?,
         })
     })
@@ -159,7 +173,7 @@ pub fn drivers_of(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let looked = Looked::at(tables, order, asked)?;
         let found = driving(&looked.comparison, looked.pair.0, looked.pair.1, looked.indicator);
         let figure = found.map(|found| drivers::figure(&looked.comparison, looked.pair, looked.indicator, &found, 20)).unwrap_or_default();
-        text(&shown(figure, None)?)
+        text(&table(figure))
     })
 }
 
@@ -177,8 +191,8 @@ pub fn break_even(order: &str, asked: &Asked, go_on: impl FnMut(f64) -> bool) ->
         let found = SCANNED.with_borrow_mut(|kept| breaking_even(&pairing, axis, settings(asked, 500), kept, go_on));
         let Some(found) = found else { return Err(vec![plain("stopped".to_owned())]) };
         let figure = flips::break_even(&looked.comparison, looked.pair, looked.indicator, &found);
-        let svg = flip_panels::crossing_picture(&looked.comparison, looked.pair, looked.indicator, &found, looked.width, looked.theme);
-        text(&shown(figure, Some(svg))?)
+        let picture = |width, theme| flip_panels::crossing_picture(&looked.comparison, looked.pair, looked.indicator, &found, width, theme);
+        text(&pictured(figure, (looked.width, looked.theme), picture)?)
     })
 }
 
@@ -196,8 +210,8 @@ pub fn map(order: &str, asked: &Asked, go_on: impl FnMut(f64) -> bool) -> Result
         let found = SCANNED.with_borrow_mut(|kept| mapping(&pairing, across, down, settings(asked, 500), kept, go_on));
         let Some(found) = found else { return Err(vec![plain("stopped".to_owned())]) };
         let figure = flips::map(&looked.comparison, looked.pair, looked.indicator, &found);
-        let svg = flip_panels::map_picture(&looked.comparison, looked.pair, looked.indicator, &found, looked.width, looked.theme);
-        text(&shown(figure, Some(svg))?)
+        let drawn = |width, theme| flip_panels::map_picture(&looked.comparison, looked.pair, looked.indicator, &found, width, theme);
+        text(&pictured(figure, (looked.width, looked.theme), drawn)?)
     })
 }
 
@@ -206,8 +220,8 @@ pub fn stages(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
     with_tables(|tables| {
         let looked = Looked::at(tables, order, asked)?;
         let figure = by_stage::figure(&looked.comparison, looked.indicator);
-        let svg = by_stage::picture(&looked.comparison, looked.indicator, looked.width, looked.theme);
-        text(&shown(figure, Some(svg))?)
+        let drawn = |width, theme| by_stage::picture(&looked.comparison, looked.indicator, width, theme);
+        text(&pictured(figure, (looked.width, looked.theme), drawn)?)
     })
 }
 
@@ -218,6 +232,6 @@ pub fn choices(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let list = switching(tables, &looked.comparison, looked.pair, looked.indicator, &flips::OTHER_AREAS, settings(asked, 500));
         let switches = flips::switches(&looked.comparison, looked.pair, looked.indicator, &list);
         let plan = flips::mixed(&looked.comparison, looked.indicator, &mixed(&looked.comparison, looked.indicator, settings(asked, 500)));
-        text(&[shown(switches, None)?, shown(plan, None)?])
+        text(&[table(switches), table(plan)])
     })
 }

@@ -9,6 +9,9 @@
 //! - `<script id="glue">`: sets the global `wasm_bindgen`; `wasm_bindgen({ module_or_path: bytes })`
 //!   starts it. A worker takes the same text by `textContent`.
 //!
+//! `<script type="text/plain" id="worker" src="x.js"></script>` stays data: the page starts its worker
+//! from the glue and this text.
+//!
 //! The policy follows `<meta charset="utf-8">`. All scripts are classic: from a disk a browser runs
 //! no module.
 

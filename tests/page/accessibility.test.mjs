@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { createRequire } from "node:module";
 import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
-import { openPage, startBrowser, themes, until, widths } from "./browser.mjs";
+import { openPage, settled, startBrowser, themes, until, widths } from "./browser.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -26,6 +26,7 @@ for (const width of widths) {
   for (const theme of themes) {
     test(`axe finds nothing, ${width} px, ${theme}`, async () => {
       const { page } = await openPage(browser, { width, theme });
+      await settled(page);
       assert.deepEqual(await found(page), []);
       await page.context().close();
     });
@@ -43,6 +44,9 @@ for (const width of [1440, 820, 390]) {
   test(`axe finds nothing with all of the county's order unfolded, ${width} px`, async () => {
     const { page } = await openPage(browser, { width });
     await page.locator('[data-field="demo"]').selectOption("county");
+    await settled(page);
+    await page.locator("#make-map").click();
+    await until(page, () => document.querySelector("#map-found figure"), undefined, "a map");
     await page.evaluate(() => { for (const part of document.querySelectorAll("main details")) part.open = true; });
     assert.deepEqual(await found(page), []);
     await page.context().close();

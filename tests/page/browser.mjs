@@ -57,8 +57,18 @@ export async function until(page, question, argument, what = String(question)) {
   throw new Error(`not reached in 15 s: ${what}`);
 }
 
-// The words a reader sees in these parts of the page.
-export function wordsOf(page, ...parts) {
+// The draws of what is on the screen are there.
+export const drawn = (page) => until(page, () => document.documentElement.dataset.draws !== "under-way", undefined, "draws");
+
+// All that is found of it is there, but what is made on demand.
+export async function settled(page) {
+  await drawn(page);
+  await until(page, () => document.documentElement.dataset.figures !== "under-way", undefined, "figures");
+}
+
+// The words a reader sees in these parts of the page, once the draws are there.
+export async function wordsOf(page, ...parts) {
+  await drawn(page);
   return page.evaluate(
     (names) => names.map((name) => document.querySelector(name).innerText).join("\n"),
     parts,

@@ -1,7 +1,7 @@
 // Every demo order fits its window with everything unfolded, and every control is named and large enough.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { openPage, startBrowser } from "./browser.mjs";
+import { openPage, settled, startBrowser, until } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await startBrowser(); });
@@ -40,6 +40,9 @@ for (const width of [1440, 820, 390, 320]) {
     assert.ok(names.length > 1);
     for (const name of names) {
       await page.locator('[data-field="demo"]').selectOption(name);
+      await settled(page);
+      await page.locator("#make-map").click();
+      await until(page, () => document.querySelector("#map-found figure"), undefined, "a map");
       await page.evaluate(() => { for (const part of document.querySelectorAll("main details")) part.open = true; });
       assert.deepEqual(await page.evaluate(faults), [], name);
       assert.ok(await page.locator("#not-updated").isHidden(), `${name} is answered`);

@@ -7,6 +7,10 @@ use std::path::Path;
 const CHARSET: &str = "<meta charset=\"utf-8\">";
 const STYLE: (&str, &str) = ("<link rel=\"stylesheet\" href=\"", "\">");
 const SCRIPT: (&str, &str) = ("<script src=\"", "\"></script>");
+/// A script's text as data: a worker is started from it.
+const WORKER: (&str, &str) = ("<script type=\"text/plain\" id=\"worker\" src=\"", "\"></script>");
+/// What would end a script's element, or open another.
+const BREAKS_OUT: [&str; 3] = ["</script", "<script", "<!--"];
 /// 10 is the strongest level that miniz_oxide has.
 const LEVEL: u8 = 10;
 
@@ -24,6 +28,8 @@ pub fn assemble(www: &Path, glue: &str, wasm: &[u8]) -> Result<String, String> {
                 page.script(" id=\"glue\"", "the glue of wasm-bindgen", glue.to_owned())?;
             }
             page.script("", &name_of_file(name)?, text(&www.join(name))?)?;
+        } else if let Some(name) = between(tag, WORKER) {
+            page.worker(&name_of_file(name)?, &text(&www.join(name))?)?;
         } else {
             page.plain(line)?;
         }
@@ -63,8 +69,14 @@ impl Page {
         Ok(())
     }
 
+    fn worker(&mut self, name: &str, text: &str) -> Result<(), String> {
+        refuse(name, text, &BREAKS_OUT)?;
+        self.html.push_str(&format!("<script type=\"text/plain\" id=\"worker\">{text}</script>\n"));
+        Ok(())
+    }
+
     fn script(&mut self, attribute: &str, name: &str, text: String) -> Result<(), String> {
-        refuse(name, &text, &["</script", "<script", "<!--"])?;
+        refuse(name, &text, &BREAKS_OUT)?;
         self.html.push_str(&format!("<script{attribute}>{text}</script>\n"));
         self.scripts.push(text);
         Ok(())

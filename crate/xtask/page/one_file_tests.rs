@@ -1,6 +1,6 @@
 //! What the page is made of, and what is refused.
 
-use super::{Page, SCRIPT, STYLE, between, name_of_file};
+use super::{Page, SCRIPT, STYLE, WORKER, between, name_of_file};
 use crate::page::policy::hash;
 
 fn page(lines: &[&str]) -> Result<String, String> {
@@ -45,6 +45,7 @@ fn what_would_break_out_is_refused() {
         let reason = page.script("", "a.js", text.into()).expect_err(text);
         assert!(reason.starts_with("a.js: `<"), "{reason}");
     }
+    assert!(page.worker("w.js", "'</script>'").is_err());
     assert!(page.style("a.css", "@import 'b.css'".into()).is_err());
     for line in ["<p style=\"x\">", "<script>go()</script>", "<a href=\"javascript:x\">"] {
         assert!(page.plain(line).is_err(), "{line}");
@@ -56,6 +57,7 @@ fn what_would_break_out_is_refused() {
 fn tags_name_one_file_beside_the_index() {
     assert_eq!(between("<script src=\"a.js\"></script>", SCRIPT), Some("a.js"));
     assert_eq!(between("<link rel=\"stylesheet\" href=\"a.css\">", STYLE), Some("a.css"));
+    assert_eq!(between("<script type=\"text/plain\" id=\"worker\" src=\"w.js\"></script>", WORKER), Some("w.js"));
     assert_eq!(between("<script defer src=\"a.js\"></script>", SCRIPT), None);
     for name in ["../a.js", "https://a.js", ""] {
         assert!(name_of_file(name).is_err(), "{name}");
