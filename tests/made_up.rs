@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use proptest::sample::{select, subsequence};
 
 use crate::shop::tables;
-use faceload_core::factors::{Scope, Spread};
+use faceload_core::factors::{Carried, Scope, Spread};
 
 /// In which units lengths are written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -247,12 +247,7 @@ fn alternatives() -> impl Strategy<Value = Vec<String>> {
 
 /// What stands above the lines.
 fn head() -> impl Strategy<Value = String> {
-    let areas: Vec<String> = tables()
-        .inputs
-        .iter()
-        .filter_map(|row| row.id.strip_prefix("electricity.")?.strip_suffix(".co2e.co2"))
-        .map(|area| area.replacen('-', ".", 1))
-        .collect();
+    let areas: Vec<String> = tables().carriers_of(Carried::Electricity).into_iter().map(|area| area.id.clone()).collect();
     let site = (select(areas), 0_u32..=6_000, any::<bool>(), proptest::option::of(0_u32..=500), proptest::option::of(0_u32..=200));
     let site = site.prop_map(|(area, degree_days, voc_rule, delivery, visit)| {
         let km = |key: &str, distance: Option<u32>| distance.map_or(String::new(), |km| format!(r#","{key}":"{km} km""#));

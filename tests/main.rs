@@ -9,4 +9,6 @@ mod published;
 mod readme;
 mod refused;
 mod shop;
+mod tables;
+mod tables_page;
 mod tidy;

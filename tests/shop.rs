@@ -99,6 +99,40 @@ pub fn factor(model: &Model, indicator: Indicator, label: &str) -> f64 {
     amount(model, &part(model, indicator, label).factor)
 }
 
+/// kg CO2e of a kWh of an area at the meter, weighed with that set, and the area's grid loss.
+pub fn at_the_meter(area: &str, gwp: &str) -> (f64, f64) {
+    let site = format!(r#""electricity":"{area}""#);
+    let text = one_at(&site, r#""code":"R1-1","size":"30 in","quantity":10"#, r#""route":"screen-printing""#);
+    let comparison = compared(&text.replacen('{', &format!(r#"{{"gwp":"{gwp}","#), 1));
+    let model = comparison.model("only").expect("the order has one alternative");
+    let loss = input(model, &comparison.order.site.electricity.loss);
+    (factor(model, Indicator::Co2e, "press"), loss)
+}
+
+/// kg CO2e of a MJ of a fuel (HHV), burnt in an area, weighed with that set.
+pub fn burnt(fuel: &str, area: &str, gwp: &str) -> f64 {
+    let site = format!(r#""electricity":"{area}","heat":"{fuel}""#);
+    let text = one_at(&site, r#""code":"R1-1","size":"30 in","quantity":10"#, r#""route":"screen-printing""#);
+    let comparison = compared(&text.replacen('{', &format!(r#"{{"gwp":"{gwp}","#), 1));
+    let model = comparison.model("only").expect("the order has one alternative");
+    factor(model, Indicator::Co2e, "warming the air of the screen room")
+}
+
+/// kg CO2e of a kg m carried and of a m driven, in an order with that site, weighed with AR5.
+pub fn carried(site: &str, with: &str) -> (f64, f64) {
+    let site = format!(r#"{site},"delivery":"60 km","visit":"30 km""#);
+    let text = one_at(&site, r#""code":"R1-1","size":"30 in","quantity":10"#, &format!(r#""route":"screen-printing","with":{{{with}}}"#));
+    let text = text.replacen('{', r#"{"gwp":"AR5","#, 1);
+    let comparison = compare(tables(), &order(&text), Per::M2Year, Boundary::Face).unwrap_or_else(|fault| panic!("{fault:?}"));
+    let model = comparison.model("only").expect("the order has one alternative");
+    let of = |wanted: fn(&What) -> bool| {
+        let flow = model.flows.iter().find(|flow| wanted(&flow.what)).expect("such a flow");
+        let found = model.contributions_to(Indicator::Co2e, Per::M2Year).find(|one| one.label == flow.label && one.stage == flow.stage);
+        amount(model, &found.expect("it loads CO2e").factor)
+    };
+    (of(|what| matches!(what, What::Freight(_))), of(|what| matches!(what, What::Travel(_))))
+}
+
 /// The book of an order's first alternative.
 pub fn book(order: &Order) -> Book {
     Book::open(tables(), order, &order.alternatives[0]).unwrap_or_else(|faults| panic!("{faults:?}"))

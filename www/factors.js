@@ -1,4 +1,5 @@
-// Every input of the comparison with its value, range, grade and source; searched by any word.
+// Every input of the comparison with its value, range, grade and source, searched by any word; the
+// sources behind them with licence and credit.
 "use strict";
 (() => {
   const { faceload } = window;
@@ -29,6 +30,13 @@
       fill(part("factors"), element("thead", {}, element("tr", {}, ...head)), element("tbody"));
       part("f-search").addEventListener("input", find);
     },
-    show(view) { inputs = view.inputs; find(); },
+    show(view) {
+      inputs = view.inputs;
+      find();
+      const credit = (source) => element("li", {}, `${source.words}: ${source.inputs} ${source.inputs === 1 ? "row" : "rows"}`, element("br"),
+        element("span", { class: "quiet", text: source.licence }));
+      fill(part("credits"), ...view.sources.map(credit));
+      part("tables").textContent = view.tables;
+    },
   };
 })();

@@ -4,7 +4,9 @@
   const { faceload } = window;
   const { part, element, fill } = faceload;
   /** The lanes whose figures fill a section each, in the order they are worked off. */
-  const LANES = ["sure", "drivers", "flips", "choices"];
+  const LANES = ["sure", "stages", "drivers", "flips", "choices"];
+  /** The lanes that need no pair. */
+  const ALONE = new Set(["sure", "stages"]);
   /** What is on the screen: its view, its order, what was asked of it. */
   let current = null;
   /** How sure the answer on the screen is, and of what: the order and all that was asked but the pair. */
@@ -80,11 +82,12 @@
     const draws = find("sure", "sure_json", [], showSure).then((done) => {
       if (done && done !== true) { faceload.answer(of.view, null, "single values; the draws failed"); state("draws", "failed"); }
     });
+    const stages = find("stages", "stages_json", [], (found) => faceload.figure(part("stages-found"), found, "stages"));
     if (of.view.pairs.length === 0) {
-      await draws;
+      await Promise.all([draws, stages]);
       return;
     }
-    await Promise.all([draws,
+    await Promise.all([draws, stages,
       find("drivers", "drivers_json", [], (found) => faceload.figure(part("drivers-found"), found, "drivers")),
       faceload.flips.find(), find("choices", "choices_json", [], showChoices).then((done) => { if (done && done !== true) refuse("plan", done); })]);
   }
@@ -93,7 +96,7 @@
     current = { view, order, question };
     const alone = view.pairs.length === 0;
     for (const lane of [...LANES, "plan"]) {
-      if (alone && lane !== "sure") { fill(part(`${lane}-found`)); settle(lane); part(`${lane}-note`).textContent = "One alternative: there is nothing to set beside it."; } else wait(lane, "under way …");
+      if (alone && !ALONE.has(lane)) { fill(part(`${lane}-found`)); settle(lane); part(`${lane}-note`).textContent = "One alternative: there is nothing to set beside it."; } else wait(lane, "under way …");
     }
     faceload.flips.forget();
     if (about(current) === sureOf) return sure;

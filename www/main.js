@@ -141,8 +141,10 @@
     let width = window.innerWidth;
     window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; repicture(); } });
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", repicture);
-    window.addEventListener("beforeprint", () => { printing = true; redraw(); });
-    window.addEventListener("afterprint", () => { printing = false; redraw(); });
+    // On paper the credits that licences ask for stand open.
+    let credits = false;
+    window.addEventListener("beforeprint", () => { printing = true; credits = part("credits-shown").open; part("credits-shown").open = true; redraw(); });
+    window.addEventListener("afterprint", () => { printing = false; part("credits-shown").open = credits; redraw(); });
   }
 
   start().then(() => { document.documentElement.dataset.state = "ready"; }, (reason) => {

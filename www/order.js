@@ -56,12 +56,22 @@
     return rest;
   }
 
+  /** The options of a choice; those of one `group` stand together under its name. */
+  function options(words) {
+    const groups = new Map();
+    for (const word of words) {
+      const option = element("option", { value: word.value ?? word, text: word.text ?? word });
+      groups.set(word.group ?? "", [...(groups.get(word.group ?? "") ?? []), option]);
+    }
+    return [...groups].flatMap(([group, list]) => (group === "" ? list : [element("optgroup", { label: group }, ...list)]));
+  }
+
   /** A field for a path: a text, or a choice where words are given. */
   function field(path, facts, current, words) {
     const id = `f-${path.replace(/[^a-z0-9]+/gi, "-")}`.replace(/-$/, "");
     const common = { id, "data-path": path, on: { change: faceload.changed }, ...facts };
     const made = words
-      ? element("select", common, ...words.map((word) => element("option", { value: word.value ?? word, text: word.text ?? word })))
+      ? element("select", common, ...options(words))
       : element("input", { type: "text", autocomplete: "off", ...common });
     made.value = current ?? "";
     return made;

@@ -5,7 +5,7 @@
   const { faceload } = window;
   const { part } = faceload;
   /** Lanes that are short: they run to their end, and never wait for long work. */
-  const QUICK = new Set(["sure", "drivers"]);
+  const QUICK = new Set(["sure", "stages", "drivers"]);
   let module = null;
   let address = "";
   let refused = false;

@@ -7,8 +7,9 @@ use clap::ValueEnum;
 use faceload_core::analysis::{Design, NUMBERS, Settings};
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
+use faceload_core::order::Order;
 use faceload_report::figure::Figure;
-use faceload_report::{sureness, terminal, words};
+use faceload_report::{result, sureness, terminal, words};
 
 use crate::{Failure, input};
 
@@ -123,7 +124,7 @@ pub struct FormArguments {
 
 impl FormArguments {
     /// The figure as asked for; the picture goes to its file.
-    pub fn show(&self, figure: &Figure, svg: impl FnOnce() -> Result<String, String>) -> Result<String, Failure> {
+    pub fn show(&self, figure: &Figure, order: &Order, svg: impl FnOnce() -> Result<String, String>) -> Result<String, Failure> {
         if let Some(file) = &self.svg {
             let drawing = svg().map_err(|reason| Failure::Input(vec![format!("--svg: {reason}")]))?;
             std::fs::write(file, drawing).map_err(|error| {
@@ -133,14 +134,13 @@ impl FormArguments {
             })?;
         }
         if self.json {
-            let text = serde_json::to_string_pretty(figure).unwrap_or_default();
-            return Ok(format!("{text}\n"));
+            return Ok(result::figure(figure, order));
         }
         if self.csv {
             return Ok(figure.csv());
         }
         let bold = std::io::stdout().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
-        Ok(terminal::figure(figure, bold))
+        Ok(terminal::figure(figure, order, bold))
     }
 }
 

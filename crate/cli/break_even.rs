@@ -15,10 +15,10 @@ pub struct Arguments {
     #[arg(long, default_value = "quantity")]
     over: String,
     /// The first value, in the unit of the input's row.
-    #[arg(long, requires = "to")]
+    #[arg(long, requires = "to", allow_negative_numbers = true)]
     from: Option<f64>,
     /// The last value.
-    #[arg(long, requires = "from")]
+    #[arg(long, requires = "from", allow_negative_numbers = true)]
     to: Option<f64>,
     /// These two alternatives; without it, the first of the order's pairs.
     #[arg(long, value_name = "A,B")]
@@ -47,5 +47,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let Some(found) = found else { return Err(Failure::Input(Vec::new())) };
     asked::progress("break-even")(1.0);
     let figure = flips::break_even(&comparison, pair, indicator, &found);
-    arguments.form.show(&figure, || flip_panels::crossing_file(&comparison, pair, indicator, &found))
+    arguments.form.show(&figure, &comparison.order, || flip_panels::crossing_file(&comparison, pair, indicator, &found))
 }

@@ -10,6 +10,9 @@ use crate::{Failure, input};
 pub struct Arguments {
     /// A folder of own tables, checked together with the built-in ones.
     folder: Option<String>,
+    /// Print the fingerprint of the tables as they are read (SHA-256).
+    #[arg(long)]
+    fingerprint: bool,
 }
 
 /// Runs it.
@@ -18,5 +21,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     for demo in demo::DEMOS {
         input::compared_with(&tables, &[demo.name.to_owned()], Per::M2, Some(Boundary::FaceWithBlank))?;
     }
-    Ok(String::new())
+    Ok(if arguments.fingerprint { format!("{}\n", tables.fingerprint) } else { String::new() })
 }

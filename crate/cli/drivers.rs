@@ -31,7 +31,7 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let indicator = arguments.indicator.indicator();
     let Some(found) = drivers(&comparison, a, b, indicator) else { return Err(Failure::Input(Vec::new())) };
     let figure = report::figure(&comparison, (a, b), indicator, &found, arguments.most);
-    arguments.form.show(&figure, || {
+    arguments.form.show(&figure, &comparison.order, || {
         let mut swings = swings(&comparison, a, b, indicator);
         swings.truncate(arguments.most);
         panel::swings_svg(&comparison, (a, b), indicator, &swings)

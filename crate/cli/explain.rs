@@ -31,5 +31,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
         let text = serde_json::to_string_pretty(&explained).unwrap_or_default();
         return Ok(format!("{text}\n"));
     }
-    Ok(format!("{}\n({})\n{}", explained.text(), words::HOW_SURE, terminal::standing()))
+    Ok(format!("{}\n({})\n{}", explained.text(), words::HOW_SURE, terminal::standing(&comparison.order)))
 }

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::io::Read;
 
 use faceload_core::comparison::{CompareFault, Comparison, compare};
-use faceload_core::factors::{FILES, Tables, Texts};
+use faceload_core::factors::{FILES, Published, TableFault, Tables, Texts, published};
 use faceload_core::load::Per;
 use faceload_core::order::{Boundary, Document, Order, OrderFault, demo};
 use faceload_report::{cautions, words};
@@ -34,11 +34,22 @@ pub struct OrderArguments {
 
 /// The tables built in, or with a folder's own rows.
 pub fn tables(folder: Option<&str>) -> Result<Tables, Failure> {
-    let read = match folder {
-        None => Tables::embedded(),
-        Some(folder) => Tables::with_own(folder, &own_texts(folder)?),
-    };
-    read.map_err(|faults| Failure::Table(faults.iter().map(ToString::to_string).collect()))
+    let failed = |faults: Vec<TableFault>| table_failure(&faults);
+    let built_in = Tables::embedded().map_err(failed)?;
+    published_values(&built_in)?;
+    match folder {
+        None => Ok(built_in),
+        Some(folder) => built_in.with_own(folder, &own_texts(folder)?).map_err(failed),
+    }
+}
+
+/// The published values behind the built-in tables.
+pub fn published_values(tables: &Tables) -> Result<Vec<Published>, Failure> {
+    published(tables).map_err(|faults| table_failure(&faults))
+}
+
+fn table_failure(faults: &[TableFault]) -> Failure {
+    Failure::Table(faults.iter().map(ToString::to_string).collect())
 }
 
 /// The texts of a folder of own tables; a file that is not there has no rows.
@@ -60,6 +71,8 @@ fn own_texts(folder: &str) -> Result<Texts, Failure> {
         match name {
             "practice.csv" => texts.practice = text,
             "factors.csv" => texts.factors = text,
+            "carriers.csv" => texts.carriers = text,
+            "solvents.csv" => texts.solvents = text,
             "sources.csv" => texts.sources = text,
             _ => texts.signs = text,
         }

@@ -23,5 +23,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
         let text = serde_json::to_string_pretty(&jobs).unwrap_or_default();
         return Ok(format!("{text}\n"));
     }
-    Ok(format!("{}\n{}", job_lines::text(&comparison, &jobs), terminal::standing()))
+    Ok(format!("{}\n{}", job_lines::text(&comparison, &jobs), terminal::standing(&comparison.order)))
 }

@@ -2,6 +2,7 @@
 //!
 //! Exit: 0 done, 2 usage, 3 bad input, 4 a table at fault.
 
+mod areas;
 mod asked;
 mod break_even;
 mod check;
@@ -14,6 +15,7 @@ mod map;
 mod plan;
 mod sources;
 mod spread;
+mod stages;
 mod switches;
 
 use std::process::ExitCode;
@@ -36,6 +38,8 @@ enum Command {
     Compare(compare::Arguments),
     /// Show how a load is computed, down to source, place and grade.
     Explain(explain::Arguments),
+    /// Show where a load comes from, stage by stage.
+    Stages(stages::Arguments),
     /// Show how sure a pair's difference is: intervals, ratio, ranks.
     Spread(spread::Arguments),
     /// Show which inputs move a pair's difference, and whose its variance is.
@@ -52,6 +56,8 @@ enum Command {
     Lines(lines::Arguments),
     /// List the sources of the tables, with licence and credit.
     Sources(sources::Arguments),
+    /// List the electricity areas, fuels, freight and vehicles, with what each emits.
+    Areas(areas::Arguments),
     /// Check the tables; silent where nothing is at fault.
     Check(check::Arguments),
 }
@@ -107,6 +113,7 @@ fn main() -> ExitCode {
     let done = match Arguments::parse().command {
         Command::Compare(arguments) => compare::run(&arguments),
         Command::Explain(arguments) => explain::run(&arguments),
+        Command::Stages(arguments) => stages::run(&arguments),
         Command::Spread(arguments) => spread::run(&arguments),
         Command::Drivers(arguments) => drivers::run(&arguments),
         Command::BreakEven(arguments) => break_even::run(&arguments),
@@ -115,6 +122,7 @@ fn main() -> ExitCode {
         Command::Plan(arguments) => plan::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Sources(arguments) => sources::run(&arguments),
+        Command::Areas(arguments) => areas::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
     };
     let (words, code) = match done {

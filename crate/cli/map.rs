@@ -1,7 +1,7 @@
 //! `faceload map`: what the draws say of a pair over two things varied at once.
 
 use faceload_core::analysis::{Kept, Over, Pairing, map};
-use faceload_report::{flips, panel};
+use faceload_report::{flip_panels, flips};
 
 use crate::{Failure, asked, input};
 
@@ -54,5 +54,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
         return Err(Failure::Input(Vec::new()));
     };
     let figure = flips::map(&comparison, pair, indicator, &found);
-    arguments.form.show(&figure, || panel::no_picture("map"))
+    arguments.form.show(&figure, &comparison.order, || flip_panels::map_file(&comparison, pair, indicator, &found))
 }

@@ -26,5 +26,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let indicator = arguments.indicator.indicator();
     let plan = mixed(&comparison, indicator, arguments.draws.settings(2_000)?);
     let figure = flips::mixed(&comparison, indicator, &plan);
-    arguments.form.show(&figure, || panel::no_picture("the plan"))
+    arguments.form.show(&figure, &comparison.order, || panel::no_picture("the plan"))
 }

@@ -18,7 +18,8 @@ pub struct Arguments {
 pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let tables = input::tables(arguments.factors.as_deref())?;
     let word = arguments.word.as_deref().unwrap_or_default();
-    let text = source_list::text(&tables, word);
+    let published = input::published_values(&tables)?;
+    let text = source_list::text(&tables, &published, word);
     if text.is_empty() {
         return Err(Failure::Input(vec![format!(
             "`{word}` is in no source and no row where a word of the tables was wanted; leave it out to see all"

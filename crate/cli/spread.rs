@@ -34,5 +34,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let indicator: Indicator = arguments.indicator.indicator();
     let mut figure = sureness::figure(&comparison, &draws, a, b);
     figure.tables.extend(sureness::ranks(&comparison, &draws, indicator));
-    arguments.form.show(&figure, || flip_panels::dots_file(&comparison, &draws, (a, b), indicator))
+    arguments.form.show(&figure, &comparison.order, || flip_panels::dots_file(&comparison, &draws, (a, b), indicator))
 }

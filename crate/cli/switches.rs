@@ -31,5 +31,5 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let settings = arguments.draws.settings(2_000)?;
     let list = switches(&tables, &comparison, pair, indicator, &flips::OTHER_AREAS, settings);
     let figure = flips::switches(&comparison, pair, indicator, &list);
-    arguments.form.show(&figure, || panel::no_picture("the choices"))
+    arguments.form.show(&figure, &comparison.order, || panel::no_picture("the choices"))
 }

@@ -1,7 +1,7 @@
 //! The choices an order has, for a face that offers them: the page needs no list of its own.
 
-use faceload_core::factors::Tables;
-use faceload_core::order::{Alternative, Colour, DRYINGS, Drying, RouteName, areas, default_alternatives, inks};
+use faceload_core::factors::{Carried, Tables};
+use faceload_core::order::{Alternative, Colour, DRYINGS, Drying, RouteName, default_alternatives, inks};
 use faceload_core::route::ROUTES;
 use serde_json::{Map, Value, json};
 
@@ -22,11 +22,19 @@ pub fn catalogue(tables: &Tables) -> Value {
     json!({
         "routes": routes,
         "alternatives": default_alternatives().iter().map(as_written).collect::<Vec<Value>>(),
-        "electricity": areas(tables, "electricity."),
-        "heat": areas(tables, "heat."),
+        "electricity": carriers(tables, Carried::Electricity),
+        "heat": carriers(tables, Carried::Heat),
+        "freight": carriers(tables, Carried::Freight),
+        "vehicle": carriers(tables, Carried::Vehicle),
         "bases": bases,
         "sheetings": ["prismatic", "beaded"],
     })
+}
+
+/// Areas, fuels or ways to carry by name and year, in groups by country, the newest year first.
+fn carriers(tables: &Tables, carried: Carried) -> Vec<Value> {
+    let list = tables.carriers_of(carried);
+    list.iter().map(|one| json!({ "value": one.id, "text": one.label(), "group": one.country })).collect()
 }
 
 /// An alternative as an order writes it.

@@ -5,8 +5,8 @@ use faceload_core::comparison::{Comparison, SMALL_SHARE};
 use faceload_core::load::Indicator;
 use faceload_core::quantity::ln;
 use faceload_picture::{
-    Along, Crossing, CrossingPanel, CrossingPoint, Curve, DotsBand, DotsPanel, DotsSide, InputAxis, InputTick, OwnMark, Theme,
-    crossing_height, crossing_svg, dots_height, dots_svg,
+    Along, Crossing, CrossingPanel, CrossingPoint, Curve, DotsBand, DotsPanel, DotsSide, InputAxis, InputTick, MapAxis, MapCell, MapPanel,
+    MapSide, OwnMark, Theme, crossing_height, crossing_svg, dots_height, dots_svg, map_height, map_svg,
 };
 
 use crate::flips::value;
@@ -106,9 +106,14 @@ impl Placed {
         let wanted = values.into_iter().filter(|value| *value >= self.from * (1.0 - 1e-12) && *value <= self.to * (1.0 + 1e-12));
         wanted
             .filter(|value| !axis.whole || value.fract() == 0.0)
-            .map(|value| InputTick { text: number_on(axis, value), at: self.at(value) })
+            .map(|value| InputTick { text: short(number_on(axis, value)), at: self.at(value) })
             .collect()
     }
+}
+
+/// Without the zeros that say nothing on an axis.
+fn short(number: String) -> String {
+    if number.contains('.') { number.trim_end_matches('0').trim_end_matches('.').to_owned() } else { number }
 }
 
 fn number_on(axis: &Axis, at: f64) -> String {
@@ -167,4 +172,71 @@ pub fn crossing_picture(
 /// The break-even lines for a file.
 pub fn crossing_file(comparison: &Comparison, pair: (usize, usize), indicator: Indicator, found: &BreakEven) -> Result<String, String> {
     crossing_picture(comparison, pair, indicator, found, WIDE, Theme::Paper)
+}
+
+/// The map of a pair.
+fn map(comparison: &Comparison, (a, b): (usize, usize), indicator: Indicator, map: &Map) -> MapPanel {
+    let id = |place: usize| comparison.models[place].alternative.id.as_str();
+    let letters = letters([id(a), id(b)]);
+    let side = |place: usize, letter: &str| MapSide {
+        letter: letter.to_owned(),
+        less_label: format!("{} clearly loads less", id(place)),
+        only_label: format!("only {} can make it", id(place)),
+        look: look(comparison, place),
+    };
+    let axis = |axis: &Axis| MapAxis {
+        title: if axis.unit.is_empty() { axis.item.clone() } else { format!("{}, {}", axis.item, axis.unit) },
+        ticks: axis.values.iter().map(|value| number_on(axis, *value)).collect(),
+    };
+    let cell = |finding: Option<Finding>| match finding {
+        Some(Finding::FirstLess) => MapCell::Less(0),
+        Some(Finding::SecondLess) => MapCell::Less(1),
+        Some(Finding::AboutTheSame | Finding::NoClearDifference) => MapCell::Unclear,
+        None => MapCell::None,
+    };
+    MapPanel {
+        title: format!("{} over {} and {}", indicator.label(), map.across.item, map.down.item),
+        across: axis(&map.across),
+        up: axis(&map.down),
+        sides: vec![side(a, &letters[0]), side(b, &letters[1])],
+        cells: map.rows.iter().map(|row| row.iter().map(|one| cell(one.map(|one| one.finding))).collect()).collect(),
+        unclear_label: "no clear difference, or about the same".to_owned(),
+        none_label: "the two share no line".to_owned(),
+        own: nearest(&map.across).zip(nearest(&map.down)),
+        own_label: "nearest to the order".to_owned(),
+    }
+}
+
+/// The place of the value nearest to the order's own, by ratio.
+fn nearest(axis: &Axis) -> Option<usize> {
+    let own = axis.own.filter(|own| *own > 0.0)?;
+    let far = |value: f64| if value > own { value / own } else { own / value.max(1e-12) };
+    let (place, value) = axis.values.iter().enumerate().min_by(|x, y| far(*x.1).total_cmp(&far(*y.1)))?;
+    (far(*value) < 2.0).then_some(place)
+}
+
+/// A letter for each of two names: the first of a name that the other has not taken.
+fn letters(names: [&str; 2]) -> [String; 2] {
+    let first = names[0].chars().next().unwrap_or('A').to_ascii_uppercase();
+    let second =
+        names[1].chars().filter(char::is_ascii_alphanumeric).map(|letter| letter.to_ascii_uppercase()).find(|letter| *letter != first);
+    [first.to_string(), second.unwrap_or('2').to_string()]
+}
+
+/// The map as SVG.
+pub fn map_picture(
+    comparison: &Comparison,
+    pair: (usize, usize),
+    indicator: Indicator,
+    found: &Map,
+    width: u32,
+    theme: Theme,
+) -> Result<String, String> {
+    let panel = map(comparison, pair, indicator, found);
+    map_svg(&panel, (width, map_height(&panel, width)), theme).map_err(|refused| refused.to_string())
+}
+
+/// The map for a file.
+pub fn map_file(comparison: &Comparison, pair: (usize, usize), indicator: Indicator, found: &Map) -> Result<String, String> {
+    map_picture(comparison, pair, indicator, found, WIDE, Theme::Paper)
 }

@@ -2,6 +2,7 @@
 
 use faceload_core::analysis::{Axis, BreakEven, Crossing, Finding, Map, Mixed, Switched};
 use faceload_core::comparison::Comparison;
+use faceload_core::inventory::Terms;
 use faceload_core::load::Indicator;
 use faceload_core::quantity::{group, write_number};
 
@@ -206,7 +207,11 @@ pub fn switches(comparison: &Comparison, (a, b): (usize, usize), indicator: Indi
     });
     Figure {
         heading: format!("Choices of method side by side: {first} and {second} in {}, {}", indicator.label(), comparison.per.words()),
-        sentences: vec![sentence, "Choices are set, never drawn: how likely one is has no answer.".to_owned()],
+        sentences: [
+            vec![sentence, "Choices are set, never drawn: how likely one is has no answer.".to_owned()],
+            if indicator == Indicator::Co2e { vec![as_published(comparison, (a, b))] } else { Vec::new() },
+        ]
+        .concat(),
         tables: vec![Table {
             caption: format!("{}{}", indicator.unit(), comparison.per.suffix()),
             columns: ["choice", "set to", first, second, &format!("{second} less {first}"), "middle 90 %", "finding"]
@@ -216,6 +221,22 @@ pub fn switches(comparison: &Comparison, (a, b): (usize, usize), indicator: Indi
             ..Table::default()
         }],
     }
+}
+
+/// How much of the CO2e of a pair was published as CO2e only, and so does not move with the GWP set.
+fn as_published(comparison: &Comparison, (a, b): (usize, usize)) -> String {
+    let share = |at: usize| {
+        let model = &comparison.models[at];
+        let fixed = model.contributions_of(Indicator::Co2e, comparison.per).fold(0.0, |sum, (part, one)| {
+            let only = one.factor.0.iter().filter(|term| term.inputs.iter().any(|(id, _)| part.plan.book.input(*id).id.ends_with(".co2e")));
+            let factor = Terms(only.cloned().collect());
+            sum + part.value(&one.amount) * part.value(&factor) / model.divisor(part, comparison.per)
+        });
+        let whole = model.load(Indicator::Co2e, comparison.per).value;
+        let share = if whole > 0.0 { 100.0 * fixed / whole } else { 0.0 };
+        format!("{} % of {}'s", share.round(), model.alternative.id)
+    };
+    format!("Published as CO2e only, so that the GWP set cannot move it: {} and {} CO2e.", share(a), share(b))
 }
 
 fn words_of(switch: &str) -> &'static str {

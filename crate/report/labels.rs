@@ -29,17 +29,19 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 59] = [
+pub const LABELS: [Label; 61] = [
     label_of("order", "The order", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
     label_of("moves", "What moves it", Ours),
-    label_of("range", "middle 50 % and 90 % of the draws", Ours),
+    label_of("draws-range", "middle 50 % and 90 % of the draws", Ours),
+    label_of("stages", "Where it comes from", Ours),
     label_of("flips", "Where it flips", Ours),
     label_of("sure", "How sure", Ours),
     label_of("choices", "Choices of method", Ours),
     label_of("plan", "Each job by whoever loads least", Ours),
     label_of("sources", "Factors and sources", Ours),
+    label_of("credits", "Sources, licences and credits", Ours),
     label_of("arithmetic", "How computed", Ours),
     label_of("by-line", "Line by line", Trade),
     label_of("limits", "What this does not say", Ours),

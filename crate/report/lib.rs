@@ -2,6 +2,7 @@
 //!
 //! It computes nothing; every number comes from the core.
 
+pub mod carrier_list;
 pub mod catalogue;
 pub mod cautions;
 pub mod drivers;
@@ -14,6 +15,7 @@ pub mod labels;
 pub mod panel;
 pub mod result;
 pub mod source_list;
+pub mod stages;
 pub mod sureness;
 pub mod terminal;
 pub mod view;

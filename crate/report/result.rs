@@ -3,10 +3,12 @@
 use faceload_core::analysis::{Draws, Interval, PairSpread};
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
+use faceload_core::order::Order;
 use faceload_core::quantity::Kind;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
+use crate::figure::Figure;
 use crate::sureness;
 use crate::words::{CAUTION, NOT_COVERED, STANDING};
 
@@ -27,6 +29,7 @@ struct Exchange<'a> {
     not_covered: &'static str,
     caution: &'static str,
     standing: &'static str,
+    factors: FactorsOf<'a>,
     alternatives: Vec<One<'a>>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pairs: Vec<Between<'a>>,
@@ -47,6 +50,18 @@ struct Made {
 /// The points of an interval.
 fn points(interval: &Interval) -> Value {
     json!({ "5%": interval.p5, "25%": interval.p25, "50%": interval.median, "75%": interval.p75, "95%": interval.p95 })
+}
+
+/// The tables that a result rests on.
+#[derive(Serialize)]
+struct FactorsOf<'a> {
+    sha_256: String,
+    own_rows: &'a [String],
+}
+
+/// The tables that an order was read with.
+fn factors(order: &Order) -> FactorsOf<'_> {
+    FactorsOf { sha_256: order.tables.to_string(), own_rows: &order.own_rows }
 }
 
 /// A pair on the lines both can make.
@@ -96,6 +111,7 @@ pub fn json(comparison: &Comparison, draws: &Draws, pair: Option<(usize, usize)>
         not_covered: NOT_COVERED,
         caution: CAUTION,
         standing: STANDING,
+        factors: factors(&comparison.order),
         alternatives: alternatives.collect(),
         pairs: match pair {
             Some(_) => Vec::new(),
@@ -104,6 +120,19 @@ pub fn json(comparison: &Comparison, draws: &Draws, pair: Option<(usize, usize)>
         between: pair.map(|(a, b)| between(comparison, draws, a, b)),
     };
     let mut text = serde_json::to_string_pretty(&exchange).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+/// A figure as JSON text, with the tables it rests on.
+pub fn figure(figure: &Figure, order: &Order) -> String {
+    #[derive(Serialize)]
+    struct Whole<'a> {
+        #[serde(flatten)]
+        figure: &'a Figure,
+        factors: FactorsOf<'a>,
+    }
+    let mut text = serde_json::to_string_pretty(&Whole { figure, factors: factors(order) }).unwrap_or_default();
     text.push('\n');
     text
 }

@@ -1,14 +1,29 @@
-//! The sources of the tables, and the rows that cite each.
+//! The sources of the tables; the rows, solvents and published values that cite each; the credit that its licence asks for.
 
-use faceload_core::factors::Tables;
+use std::collections::{BTreeMap, BTreeSet};
+
+use faceload_core::comparison::Comparison;
+use faceload_core::factors::{Origin, Published, Role, Solvent, Source, Tables};
+use serde::Serialize;
+
+/// A source behind a comparison.
+#[derive(Debug, Serialize)]
+pub struct SourceOf {
+    /// Title, publisher, year and where it can be found.
+    pub words: String,
+    /// How it was seen, its licence, and the credit.
+    pub licence: String,
+    /// The inputs of the comparison that come from it.
+    pub inputs: usize,
+}
 
 /// The sources that hold a word, or whose rows do, as text.
-pub fn text(tables: &Tables, word: &str) -> String {
+pub fn text(tables: &Tables, published: &[Published], word: &str) -> String {
     let wanted = word.to_lowercase();
     let holds = |text: &str| text.to_lowercase().contains(&wanted);
     let mut out = String::new();
     for source in tables.sources.values() {
-        let of_source = [&source.key, &source.title, &source.publisher, &source.year].into_iter().any(|text| holds(text));
+        let of_source = [&source.key, &source.title, &source.publisher, &source.year, &source.licence].into_iter().any(|text| holds(text));
         let rows = tables.inputs.iter().filter(|row| row.source == source.key);
         let rows: Vec<String> = rows
             .filter(|row| of_source || holds(&row.id) || holds(&row.item))
@@ -19,17 +34,103 @@ pub fn text(tables: &Tables, word: &str) -> String {
         let signs = tables.signs.values().filter(|sign| sign.source == source.key && (of_source || holds(&sign.code)));
         let signs: Vec<String> =
             signs.map(|sign| format!("    {} {} (grade {}; {})\n", sign.code, sign.item, sign.grade, sign.place)).collect();
-        if !of_source && rows.is_empty() && signs.is_empty() {
+        let solvents = tables.solvents.values().filter(|solvent| solvent.source == source.key);
+        let solvents: Vec<String> = solvents
+            .filter(|solvent| of_source || holds(&solvent.id) || holds(&solvent.item) || holds(&solvent.cas))
+            .map(solvent_words)
+            .collect();
+        let published = published.iter().filter(|one| one.source == source.key);
+        let published: Vec<String> = published
+            .filter(|one| of_source || [&one.id, &one.backs, &one.item].into_iter().any(|text| holds(text)))
+            .map(published_words)
+            .collect();
+        if !of_source && [&rows, &signs, &solvents, &published].into_iter().all(Vec::is_empty) {
             continue;
         }
-        let facts = [source.publisher.as_str(), source.year.as_str(), source.locator.as_str()];
-        let facts: Vec<&str> = facts.into_iter().filter(|text| !text.is_empty()).collect();
-        out.push_str(&format!("{}: {} ({})\n", source.key, source.title, facts.join(", ")));
-        let credit = if source.attribution.is_empty() { String::new() } else { format!("; credit: {}", source.attribution) };
-        let licence = if source.licence.is_empty() { "no licence stated" } else { source.licence.as_str() };
-        out.push_str(&format!("  {}, seen as {}; licence: {licence}{credit}\n", source.kind, source.seen.word()));
+        out.push_str(&format!("{}: {}\n  {}\n", source.key, named(source), licence(source)));
         out.extend(rows);
         out.extend(signs);
+        out.extend(solvents);
+        out.extend(published);
     }
     out
+}
+
+/// The sources behind a comparison, by key; not those that say that there is none.
+pub fn behind(tables: &Tables, comparison: &Comparison) -> Vec<SourceOf> {
+    let mut cited: BTreeMap<&str, BTreeSet<&str>> = BTreeMap::new();
+    for plan in comparison.models.iter().flat_map(|model| model.parts.iter().map(|part| &part.plan)) {
+        let rows = plan.book.used().into_iter().map(|id| plan.book.input(id));
+        for row in rows.filter(|row| matches!(row.origin, Origin::Practice | Origin::Factor)) {
+            cited.entry(&row.source).or_default().insert(&row.id);
+        }
+    }
+    for line in comparison.order.lines.iter() {
+        if let Some(sign) = line.code.as_ref().and_then(|code| tables.signs.get(code)) {
+            cited.entry(&sign.source).or_default().insert(&sign.code);
+        }
+    }
+    let published = |source: &&Source| !matches!(source.kind.as_str(), "practice" | "memory" | "judgement");
+    let sources = cited.iter().filter_map(|(key, rows)| Some((tables.sources.get(*key).filter(published)?, rows.len())));
+    sources.map(|(source, inputs)| SourceOf { words: named(source), licence: licence(source), inputs }).collect()
+}
+
+/// Title, publisher, year and where it can be found.
+fn named(source: &Source) -> String {
+    let facts = [source.publisher.as_str(), source.year.as_str(), source.locator.as_str()];
+    let facts: Vec<&str> = facts.into_iter().filter(|text| !text.is_empty()).collect();
+    format!("{} ({})", source.title, facts.join(", "))
+}
+
+/// What kind of source it is, how it was seen, its licence, where that can be read, and the credit it asks for.
+fn licence(source: &Source) -> String {
+    let licence = if source.licence.is_empty() { "no licence stated" } else { source.licence.as_str() };
+    let (read, asked) = match source.asks_for_credit() {
+        Some(asking) if asking.text.is_empty() => (String::new(), "credit, as the licence asks"),
+        Some(asking) => (format!(", {}", asking.text), "credit, as the licence asks"),
+        None => (String::new(), "credit"),
+    };
+    let credit = if source.attribution.is_empty() { String::new() } else { format!("; {asked}: {}", source.attribution) };
+    format!("{}, seen as {}; licence: {licence}{read}{credit}", source.kind, source.seen.word())
+}
+
+/// A solvent, by what its carbon becomes.
+fn solvent_words(solvent: &Solvent) -> String {
+    let density = solvent.density.as_ref().map_or(String::new(), |(density, _, grade)| format!("; {density} kg/L, grade {grade}"));
+    let note = [solvent.note.as_str(), solvent.found_by.as_str()].into_iter().filter(|text| !text.is_empty());
+    let note: String = note.map(|text| format!("; {text}")).collect();
+    format!(
+        "    solvent {}: {}, {} = {} kg CO2e/kg (grade {}{density}{note})\n",
+        solvent.id, solvent.item, solvent.formula, solvent.co2e, solvent.grade
+    )
+}
+
+/// What a published value is to the row it backs, as a reader sees it.
+const ROLES: [(Role, &str); 6] = [
+    (Role::Default, "its value"),
+    (Role::Mean, "in its mean"),
+    (Role::Also, "in its range"),
+    (Role::Low, "its low end"),
+    (Role::High, "its high end"),
+    (Role::Beside, "beside it"),
+];
+
+/// A published value, by the row it backs and what it is to it.
+fn published_words(one: &Published) -> String {
+    let roles: Vec<&str> = ROLES.iter().filter(|(role, _)| one.is(*role)).map(|(_, word)| *word).collect();
+    let times = if one.times == 1.0 { String::new() } else { format!(" x {}", one.times) };
+    let note = if one.note.is_empty() { String::new() } else { format!("; {}", one.note) };
+    format!(
+        "    published for {}, {}: {} {}{times} (grade {}; {}; {}, {}, {}; {}{note})\n",
+        one.backs,
+        roles.join(" and "),
+        one.value,
+        one.unit.words(),
+        one.grade,
+        one.item,
+        one.region,
+        one.year,
+        one.boundary,
+        one.place
+    )
 }

@@ -207,7 +207,7 @@ pub fn answer(comparison: &Comparison, draws: &Draws) -> Option<String> {
     let parts: Vec<String> = groups.iter().map(|(words, labels)| format!("in {} {words}", join(labels))).collect();
     let on = part_of(comparison, &comparison.common);
     let on = if on.is_empty() { String::new() } else { format!(" ({on} that all can make)") };
-    Some(format!("{}{on}.", crate::words::capital(&parts.join("; "))))
+    Some(format!("{}{on}.", parts.join("; ")))
 }
 
 /// One indicator for all alternatives: the least, who is not clearly more, and the most.
@@ -251,6 +251,25 @@ pub fn off_headline(spread: &PairSpread) -> Option<String> {
             spread.indicator.label(),
             (spread.headline_at * 100.0).round(),
             by_interval(spread.difference.median, &spread.difference)
+        )
+    })
+}
+
+/// The pairs and indicators whose single value does not stand for its draws, in a line; none where all do.
+pub fn off_headlines(comparison: &Comparison, draws: &Draws, pairs: &[(usize, usize)]) -> Option<String> {
+    let off: Vec<String> = pairs
+        .iter()
+        .filter_map(|(a, b)| {
+            let labels: Vec<&str> =
+                spreads(comparison, draws, *a, *b).iter().filter(|one| !one.headline_stands()).map(|one| one.indicator.label()).collect();
+            let id = |place: &usize| comparison.models[*place].alternative.id.as_str();
+            (!labels.is_empty()).then(|| format!("{} and {} in {}", id(a), id(b), join(&labels)))
+        })
+        .collect();
+    (!off.is_empty()).then(|| {
+        format!(
+            "The single value of a difference lies outside the middle 60 % of its draws for {}: there read the draws' median (`faceload spread`).",
+            off.join("; ")
         )
     })
 }

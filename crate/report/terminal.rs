@@ -3,6 +3,7 @@
 use faceload_core::analysis::Draws;
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
+use faceload_core::order::Order;
 
 use crate::figure::Figure;
 use crate::labels::label;
@@ -71,6 +72,9 @@ pub fn comparison(comparison: &Comparison, draws: &Draws, between: Option<(usize
         }
     }
     out.push_str(&format!("\n{}\n", heading(label("limits"))));
+    if let Some(line) = sureness::off_headlines(comparison, draws, &pairs) {
+        out.push_str(&wrapped(&line, 2));
+    }
     for line in [words::orders(&comparison.order), words::own_rows(&comparison.order), cautions::unusual(comparison)].concat() {
         out.push_str(&wrapped(&line, 2));
     }
@@ -80,21 +84,22 @@ pub fn comparison(comparison: &Comparison, draws: &Draws, between: Option<(usize
         out.push_str(&wrapped(&line, 2));
     }
     out.push_str(&wrapped(&format!("Left out: {}.", words::left_out(&comparison.order, comparison.boundary).join("; ")), 2));
-    out.push_str(&standing());
+    out.push_str(&standing(&comparison.order));
     out
 }
 
 /// A figure as text; its heading bold where asked.
-pub fn figure(figure: &Figure, bold: bool) -> String {
+pub fn figure(figure: &Figure, order: &Order, bold: bool) -> String {
     let heading = if bold { format!("\u{1b}[1m{}\u{1b}[0m\n", figure.heading) } else { format!("{}\n", figure.heading) };
     let sentences: String = figure.sentences.iter().map(|sentence| wrapped(sentence, 2)).collect();
     let tables: String = figure.tables.iter().map(|table| format!("\n{}", table.text())).collect();
-    format!("{heading}{sentences}{tables}\n{}", standing())
+    format!("{heading}{sentences}{tables}\n{}", standing(order))
 }
 
-/// What stands under every output: what is not covered, the caution, what kind of statement it is.
-pub fn standing() -> String {
-    [words::NOT_COVERED, words::CAUTION, words::STANDING].map(|line| wrapped(line, 2)).concat()
+/// What stands under every output: what is not covered, the caution, what kind of statement it is, on which tables.
+pub fn standing(order: &Order) -> String {
+    let tables = words::tables(order);
+    [words::NOT_COVERED, words::CAUTION, words::STANDING, &tables].map(|line| wrapped(line, 2)).concat()
 }
 
 /// The table: a row per indicator, a column per alternative, then what stands beside.

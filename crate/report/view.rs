@@ -11,6 +11,7 @@ use serde::Serialize;
 use crate::explain::{InputOf, inputs_of};
 use crate::job_lines::{JobOf, jobs};
 use crate::labels::label;
+use crate::source_list::{SourceOf, behind};
 use crate::{cautions, words};
 
 /// What the page asks for.
@@ -48,6 +49,8 @@ pub struct View {
     pairs: Vec<PairOf>,
     moves: MovesOf,
     inputs: Vec<InputOf>,
+    sources: Vec<SourceOf>,
+    tables: String,
     jobs: Vec<JobOf>,
     dropped: Vec<String>,
     cautions: Vec<String>,
@@ -187,6 +190,8 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         moves: moves(comparison, asked, swings),
         // While an input is being moved, its evidence stays as it is.
         inputs: if asked.rows.is_empty() { inputs_of(tables, &comparison.models) } else { Vec::new() },
+        sources: if asked.rows.is_empty() { behind(tables, comparison) } else { Vec::new() },
+        tables: words::tables(&comparison.order),
         jobs: if asked.rows.is_empty() { jobs(comparison) } else { Vec::new() },
         dropped: cautions::dropped(&comparison.makers.dropped),
         cautions: comparison.cautions.iter().map(cautions::caution).collect(),

@@ -1,6 +1,7 @@
 //! Sentences: the answer, what is left out, what is not covered, the cautions.
 
 use faceload_core::comparison::{Comparison, Verdict};
+use faceload_core::factors::Basis;
 use faceload_core::load::{Amount, Indicator};
 use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Job, Order, RouteName};
 use faceload_core::quantity::{Kind, group, write_number};
@@ -114,6 +115,11 @@ pub fn own_rows(order: &Order) -> Vec<String> {
     vec![format!("Rows of own tables, in place of or beside the built-in ones: {}", join(&ids))]
 }
 
+/// Which tables a result rests on.
+pub fn tables(order: &Order) -> String {
+    format!("Tables {}: results with the same mark rest on the same rows.", order.tables.short())
+}
+
 /// How much face the order is, on how many lines.
 pub fn extent(comparison: &Comparison) -> String {
     let lines: usize = comparison.jobs.iter().map(|job| job.lines).sum();
@@ -143,12 +149,23 @@ pub fn conditions(comparison: &Comparison) -> String {
         _ => "partly made for stock: there set-ups are charged pro rata, a share never used",
     };
     let gwp = faceload_core::order::GwpSet::ALL.iter().find(|(_, set)| *set == order.gwp).map_or("", |(name, _)| name);
+    let site = &order.site;
+    let basis = match site.basis() {
+        Basis::Direct => "direct emissions",
+        Basis::LifeCycle => "life-cycle emissions, fuels and vehicles from the well",
+    };
+    let fixed: Vec<&str> = [("electricity", &site.electricity), ("heat", &site.heat)]
+        .into_iter()
+        .filter(|(_, carrier)| !carrier.by_gas)
+        .map(|(word, _)| word)
+        .collect();
+    let fixed = if fixed.is_empty() { String::new() } else { format!(" ({} published as CO2e only: not moved by it)", join(&fixed)) };
     format!(
-        "{stock}; {} in service; electricity {}, heat {}, {} K\u{b7}d; GWP100 {gwp}",
+        "{stock}; {} in service; electricity: {}; heat: {}; {basis}; {} K\u{b7}d; GWP100 {gwp}{fixed}",
         years(order.life),
-        order.site.electricity,
-        order.site.heat,
-        number(order.site.degree_days)
+        site.electricity.full_label(),
+        site.heat.full_label(),
+        number(site.degree_days)
     )
 }
 

@@ -71,6 +71,12 @@ pub fn map_json(order: &str, asked: JsValue, progress: &js_sys::Function) -> Res
     sure::map(order, &serde_wasm_bindgen::from_value(asked)?, told(progress)).map_err(words)
 }
 
+/// Where a load comes from, stage by stage, as a figure.
+#[wasm_bindgen]
+pub fn stages_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
+    sure::stages(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+}
+
 /// The pair under other choices of method, and each job by whoever clearly loads least: two figures.
 #[wasm_bindgen]
 pub fn choices_json(order: &str, asked: JsValue) -> Result<String, JsValue> {

@@ -13,7 +13,7 @@ use faceload_core::load::Indicator;
 use faceload_picture::Theme;
 use faceload_report::figure::Figure;
 use faceload_report::panel::WIDE;
-use faceload_report::{drivers, flip_panels, flips, sureness};
+use faceload_report::{drivers, flip_panels, flips, stages as by_stage, sureness};
 use serde::{Deserialize, Serialize};
 
 use crate::door::{Fault, compared, indicator, plain, theme, with_tables};
@@ -191,8 +191,7 @@ pub fn break_even(order: &str, asked: &Asked, go_on: impl FnMut(f64) -> bool) ->
         let found = SCANNED.with_borrow_mut(|kept| breaking_even(&pairing, axis, settings(asked, 500), kept, go_on));
         let Some(found) = found else { return Err(vec![plain("stopped".to_owned())]) };
         let figure = flips::break_even(&looked.comparison, looked.pair, looked.indicator, &found);
-        let picture =
-            |width, theme| flip_panels::crossing_picture(&looked.comparison, looked.pair, looked.indicator, &found, width, theme);
+        let picture = |width, theme| flip_panels::crossing_picture(&looked.comparison, looked.pair, looked.indicator, &found, width, theme);
         text(&pictured(figure, (looked.width, looked.theme), picture)?)
     })
 }
@@ -211,7 +210,18 @@ pub fn map(order: &str, asked: &Asked, go_on: impl FnMut(f64) -> bool) -> Result
         let found = SCANNED.with_borrow_mut(|kept| mapping(&pairing, across, down, settings(asked, 500), kept, go_on));
         let Some(found) = found else { return Err(vec![plain("stopped".to_owned())]) };
         let figure = flips::map(&looked.comparison, looked.pair, looked.indicator, &found);
-        text(&table(figure))
+        let drawn = |width, theme| flip_panels::map_picture(&looked.comparison, looked.pair, looked.indicator, &found, width, theme);
+        text(&pictured(figure, (looked.width, looked.theme), drawn)?)
+    })
+}
+
+/// Where a load comes from, stage by stage.
+pub fn stages(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
+    with_tables(|tables| {
+        let looked = Looked::at(tables, order, asked)?;
+        let figure = by_stage::figure(&looked.comparison, looked.indicator);
+        let drawn = |width, theme| by_stage::picture(&looked.comparison, looked.indicator, width, theme);
+        text(&pictured(figure, (looked.width, looked.theme), drawn)?)
     })
 }
 

@@ -5,10 +5,12 @@ mod bless;
 mod ci;
 mod count;
 mod measure;
+mod oracles;
 mod page;
 mod place;
 mod program;
 mod start;
+mod tables;
 mod test;
 
 use std::process::ExitCode;
@@ -24,7 +26,8 @@ struct Chore {
 }
 
 /// All chores, in the order a newcomer needs them.
-const CHORES: &[Chore] = &[start::CHORE, page::CHORE, test::CHORE, measure::CHORE, count::CHORE, bless::CHORE, ci::CHORE];
+const CHORES: &[Chore] =
+    &[start::CHORE, page::CHORE, test::CHORE, measure::CHORE, count::CHORE, oracles::CHORE, tables::CHORE, bless::CHORE, ci::CHORE];
 
 fn list() -> String {
     let mut text = String::from("chores, called as `cargo xtask NAME`:\n");

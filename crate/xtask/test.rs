@@ -1,8 +1,8 @@
 //! Everything that can be checked, in one go; the first step that fails ends it.
 
-mod install;
+pub mod install;
 
-use crate::{Chore, Outcome, page, place, program, start};
+use crate::{Chore, Outcome, oracles, page, place, program, start};
 use std::time::Instant;
 
 /// The chore of this file.
@@ -17,6 +17,7 @@ const STEPS: &[Step] = &[
     ("lints", lints),
     ("lints, wasm", lints_of_wasm),
     ("tests", tests),
+    ("oracles", oracles::run),
     ("command line", start::build_command_line),
     ("page", page::build),
     ("native and wasm", native_and_wasm),

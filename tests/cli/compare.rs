@@ -40,7 +40,7 @@ fn every_demo_has_an_answer_on_standard_output_and_no_words() {
         let ran = faceload(&["compare", demo.name]);
         assert_eq!((ran.code, ran.words.as_str()), (0, ""), "{}", demo.name);
         for said in [
-            "single values; how sure is not computed yet",
+            "a range is the middle 90 % of them",
             "Left out: ",
             "Not covered: ",
             "not a public comparative assertion",

@@ -1,5 +1,7 @@
 //! The command line: results to standard output, words to standard error, exit codes, JSON.
 
+mod analysis;
+mod areas;
 mod compare;
 mod explain;
 mod lines;

@@ -59,6 +59,63 @@ fn a_result_says_which_rows_are_the_users_own() {
 }
 
 #[test]
+fn the_fingerprint_of_the_tables_goes_with_every_result() {
+    let full = |folder: &[&str]| {
+        let ran = faceload(&[&["check", "--fingerprint"], folder].concat());
+        assert_eq!((ran.code, ran.words.as_str()), (0, ""));
+        ran.result.trim_end().to_owned()
+    };
+    let built_in = full(&[]);
+    assert!(built_in.len() == 64 && built_in.chars().all(|c| c.is_ascii_hexdigit()), "{built_in}");
+    let folder = folder("marked", &[("practice.csv", &format!("{PRACTICE}{PRESS}")), ("sources.csv", SOURCES)]);
+    let own = full(&[&folder]);
+    assert_ne!(own, built_in);
+    for (mark, rows, words) in [(&built_in, 0, &[][..]), (&own, 1, &["--factors", &folder][..])] {
+        let explain = &["explain", "--alternative", "screen", "--indicator", "co2e"][..];
+        for command in [&["compare"][..], &["lines"], explain, &["drivers"], &["spread", "--draws", "1000"]] {
+            let said = faceload(&[command, words].concat()).result;
+            assert!(said.contains(&format!("Tables {}: ", &mark[..12])), "{said}");
+        }
+        assert_eq!(loads(&[&["drivers", "--json"], words].concat())["factors"]["sha_256"], **mark);
+        let json = loads(&[&["compare", "--json"], words].concat());
+        assert_eq!(json["factors"]["sha_256"], **mark);
+        assert_eq!(json["factors"]["own_rows"].as_array().map(Vec::len), Some(rows));
+    }
+}
+
+#[test]
+fn a_row_as_it_was_is_not_called_the_users_own() {
+    let texts = faceload_core::factors::Texts::embedded();
+    let folder = folder("copied", &[("practice.csv", &texts.practice), ("sign-codes.csv", &texts.signs)]);
+    let (own, table) = (faceload(&["compare", "--factors", &folder]), faceload(&["compare"]));
+    assert_eq!((own.code, own.result), (0, table.result));
+}
+
+#[test]
+fn a_sign_code_of_the_users_own_is_named() {
+    let texts = faceload_core::factors::Texts::embedded();
+    let own = texts.signs.replace("red 76.2; white 23.8", "red 70; white 30");
+    let folder = folder("stop", &[("sign-codes.csv", &own)]);
+    let said = faceload(&["compare", "--factors", &folder]).result;
+    assert!(said.contains("in place of or beside the built-in ones: R1-1\n"), "{said}");
+    assert_eq!(loads(&["compare", "--factors", &folder, "--json"])["factors"]["own_rows"][0], "R1-1");
+}
+
+#[test]
+fn own_tables_write_no_escape_codes_to_the_terminal() {
+    for (file, text) in [
+        ("practice.csv", format!("{PRACTICE}{}", PRESS.replace("power of", "\u{1b}[31mpower of"))),
+        ("practice.csv", PRACTICE.replace("item", "\u{1b}[31m")),
+        ("sources.csv", SOURCES.replace("Readings", "\u{1b}[31mReadings")),
+    ] {
+        let folder = folder("escape", &[(file, &text)]);
+        let ran = faceload(&["check", &folder]);
+        assert_eq!((ran.code, ran.result.as_str()), (4, ""), "{ran:?}");
+        assert!(!ran.words.contains('\u{1b}') && ran.words.contains("u{1b}"), "{:?}", ran.words);
+    }
+}
+
+#[test]
 fn a_folder_at_fault_is_exit_4_with_words_and_no_result() {
     let row = |id: &str, unit: &str, value: &str, source: &str| {
         format!("{PRACTICE}{id},power of the press,{unit},{value},3,5,lognormal,route,{source},week 14,D,\n")
@@ -91,7 +148,7 @@ fn a_folder_at_fault_is_exit_4_with_words_and_no_result() {
         ),
         ("columns", "practice.csv", PRACTICE.replace("low,high", "high,low"), "practice.csv, line 1, column `all`: "),
         ("length", "factors.csv", "id,item\nmaterial.acrylic.co2e,acrylic\n".to_owned(), "factors.csv, line 1, column `all`: "),
-        ("unused", "sources.csv", SOURCES.to_owned(), "sources.csv, column `key`: `meter` where "),
+        ("unused", "sources.csv", SOURCES.to_owned(), "sources.csv, line 2, column `key`: `meter` where "),
     ] {
         let folder = folder(name, &[(table, &text)]);
         for words in [
@@ -115,7 +172,8 @@ fn a_folder_without_tables_or_that_is_not_there_is_exit_4() {
         let ran = faceload(&["check", folder]);
         assert_eq!((ran.code, ran.result.as_str()), (4, ""), "{ran:?}");
         assert!(
-            ran.words.contains("no table in it where one of practice.csv, factors.csv, sources.csv and sign-codes.csv was wanted"),
+            ran.words
+                .contains("no table in it where one of practice.csv, factors.csv, carriers.csv, sources.csv, sign-codes.csv and solvents.csv was wanted"),
             "{}",
             ran.words
         );

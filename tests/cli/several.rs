@@ -103,6 +103,16 @@ fn sources_name_every_source_and_every_row_that_cites_it() {
         assert!(ran.result.contains(&format!("{}: {}", source.key, source.title)), "{} is not there", source.key);
         assert!(source.licence.is_empty() || ran.result.contains(&source.licence), "{}", source.key);
     }
+    let mut asking = 0;
+    for source in shop::tables().sources.values() {
+        let Some(licence) = source.asks_for_credit() else { continue };
+        asking += 1;
+        let said =
+            ran.result.split(&format!("\n{}: ", source.key)).nth(1).or_else(|| ran.result.strip_prefix(&format!("{}: ", source.key)));
+        let said = said.and_then(|said| said.lines().nth(1)).unwrap_or_else(|| panic!("{} is not there", source.key));
+        assert!(said.contains(licence.text) && said.ends_with(&format!("; credit, as the licence asks: {}", source.attribution)), "{said}");
+    }
+    assert!(asking >= 3);
     for row in &shop::tables().inputs {
         assert!(ran.result.contains(&format!("    {} = ", row.id)), "{} is not there", row.id);
     }

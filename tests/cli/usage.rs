@@ -38,7 +38,7 @@ fn usage_is_exit_2_with_words_and_no_result() {
 fn help_names_the_demos_and_every_command() {
     let help = faceload(&["--help"]);
     assert_eq!((help.code, help.words.as_str()), (0, ""));
-    for command in ["compare", "explain", "lines", "sources", "check"] {
+    for command in ["compare", "explain", "lines", "sources", "areas", "check"] {
         assert!(help.result.contains(&format!("  {command} ")), "{}", help.result);
         assert_eq!(faceload(&[command, "--help"]).code, 0);
     }

@@ -142,3 +142,39 @@ fn twice_the_draws_are_about_the_same_interval() {
     let (few, many) = (interval(10_000), interval(40_000));
     assert!((few.p5 / many.p5 - 1.0).abs() < 0.02 && (few.p95 / many.p95 - 1.0).abs() < 0.03, "{few:?} {many:?}");
 }
+
+#[test]
+fn work_that_is_stopped_says_how_far_it_came() {
+    let comparison = shop::compared(demo::DEMOS[0].text);
+    let mut heard = Vec::new();
+    let settings = Settings { number: 50_000, ..Settings::default() };
+    let draws = Draws::make(&comparison, &[], settings, &mut Kept::default(), |done| {
+        heard.push(done);
+        done < 20_000
+    });
+    assert_eq!(heard, [10_000, 20_000]);
+    assert_eq!((draws.settings.number, draws.asked), (20_000, 50_000));
+    assert_eq!(draws.load(&comparison, 0, Indicator::Co2e).len(), 20_000);
+    assert!(faceload_report::sureness::drawn(&draws).starts_with("20\u{202f}000 draws of 50\u{202f}000 asked for"));
+}
+
+#[test]
+fn ten_thousand_equal_lines_are_drawn_as_one() {
+    let line = r#"{"code":"R1-1","size":"30 in","quantity":1}"#;
+    let order = |lines: usize| format!(r#"{{"schema_version":1,"line":[{}]}}"#, vec![line; lines].join(","));
+    let steps = |text: &str| {
+        let comparison = shop::compared(text);
+        let mut columns = Columns::default();
+        let mut program = Program::default();
+        for model in &comparison.models {
+            for indicator in Indicator::ALL {
+                program.push(&flows(model, indicator, comparison.per, &mut columns));
+            }
+        }
+        (program.steps(), columns.list().len())
+    };
+    // A thing counted once or twice may share a step with another by chance; lines add none.
+    let ((one, inputs), (many, same)) = (steps(&order(1)), steps(&order(10_000)));
+    assert_eq!(inputs, same);
+    assert!(one.abs_diff(many) <= one / 100, "{one} steps for one line, {many} for ten thousand");
+}

@@ -3,7 +3,9 @@
 //! The seed is fixed, so that a run can be repeated; `PROPTEST_RNG_SEED` and `PROPTEST_CASES` try
 //! others and more.
 
+mod areas;
 mod draws;
+mod flips;
 mod inputs;
 mod jobs;
 mod loads;

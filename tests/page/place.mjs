@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
-const target = process.env.CARGO_TARGET_DIR ?? resolve(import.meta.dirname, "../../target");
+export const target = process.env.CARGO_TARGET_DIR ?? resolve(import.meta.dirname, "../../target");
 
 export const folder = join(target, "page");
 export const pageFile = join(folder, "faceload.html");

@@ -15,16 +15,39 @@ afterEach(async () => {
   assert.deepEqual(complaints, []);
 });
 
-test("every other electricity, another answer", async () => {
+test("electricity areas stand by name under their country, the newest year first", async () => {
+  const groups = await at(page, "site.electricity").evaluate((one) =>
+    [...one.children].map((group) => ({ tag: group.tagName, country: group.label, names: [...group.children].map((option) => option.text) })));
+  assert.ok(groups.length > 40);
+  for (const { tag, country, names } of groups) {
+    assert.equal(tag, "OPTGROUP");
+    const years = names.map((name) => Number(/, (\d{4})$/.exec(name)?.[1]));
+    assert.ok(country.length > 1 && years.every(Number.isInteger), `${country}: ${names}`);
+    assert.deepEqual(years, [...years].sort((a, b) => b - a), country);
+  }
+  assert.ok(groups.find((group) => group.country === "United States").names.includes("RFC West (RFCW), 2023"));
+});
+
+test("another electricity, another answer", async () => {
   const select = at(page, "site.electricity");
-  const grids = await select.evaluate((one) => [...one.options].map((option) => option.value));
-  assert.ok(grids.length > 1);
   const seen = new Set();
+  const grids = ["us.rfcw", "us.rfcw-2022", "us.nyup", "us.state-tx-2022", "uk", "uk.life-cycle", "de", "de-2024", "no", "in"];
   for (const grid of grids) {
     await select.selectOption(grid);
     seen.add(await wordsOf(page, "#numbers"));
   }
   assert.equal(seen.size, grids.length);
+  assert.match(await wordsOf(page, "#order-extent"), /India, 2025.*life-cycle/s);
+});
+
+test("freight of another country, another answer; what does not fit the area is met at its field", async () => {
+  await changes(page, ["#numbers"], () => at(page, "site.freight").selectOption("us.truck-2021"));
+  await at(page, "site.electricity").selectOption("de");
+  await until(page, () => document.querySelector('[data-path="site.freight"]').getAttribute("aria-invalid") === "true");
+  assert.match(await notUpdated(page), /Not updated/);
+  await at(page, "site.freight").selectOption("");
+  await until(page, () => !document.querySelector("[aria-invalid]"));
+  assert.equal(await notUpdated(page), "");
 });
 
 test("a colder site has other loads", async () => {

@@ -83,3 +83,19 @@ fn the_same_plant_by_the_handbooks_constant_takes_642_2_mmbtu() {
     // Heating oil of 106,000 Btu net a gallon at 3.50: 21,204 a year.
     near("a year's oil at 3.50", mmbtu * 1e6 / 106_000.0 * 3.50, 21_204.0, 21_204.0 * 0.0022);
 }
+
+#[test]
+fn heat_recovered_from_exhaust_air_need_not_be_bought() {
+    let order = order(&one_at(
+        r#""degree_days":"365 K.d""#,
+        r#""code":"R1-1","size":"30 in","quantity":10"#,
+        r#""route":"screen-printing","with":{"air.heater-efficiency":"1","air.heat-recovery":"70 %"}"#,
+    ));
+    let (book, mut flows) = (book(&order), Flows::default());
+    ventilate(&book, &mut flows, "room", Formula::fixed(of::<Volume>(3_600.0)));
+    let value = |is: fn(&What) -> bool| -> f64 {
+        flows.list.iter().filter(|flow| is(&flow.what)).map(|flow| flow.what.terms().value(&Activity::default(), &book.values())).sum()
+    };
+    near("MJ of heat", value(|what| matches!(what, What::Heat(_))), 0.3 * energy("365", "1", 3_600.0).0, 1e-9);
+    near("kWh of the fan", value(|what| matches!(what, What::Electricity(_))), energy("365", "1", 3_600.0).1, 1e-12);
+}

@@ -43,7 +43,7 @@ fn waste(kg: f64, per_kg: f64) -> f64 {
 fn freight_by_distance_example_4_2() {
     let truck = |tonnes: f64, km: f64, per_tonne_km: f64| {
         let with = format!(
-            r#""freight.truck.co2e.co2":"{per_tonne_km} kg/t/km","freight.truck.co2e.ch4":"1e-15 kg/t/km","freight.truck.co2e.n2o":"1e-15 kg/t/km""#
+            r#""freight.us-truck.co2e.co2":"{per_tonne_km} kg/t/km","freight.us-truck.co2e.ch4":"1e-15 kg/t/km","freight.us-truck.co2e.n2o":"1e-15 kg/t/km""#
         );
         let freight = Formula::fixed(of::<Mass>(tonnes * 1_000.0)) * Formula::fixed(of::<Length>(km * 1_000.0));
         load(&with, Stage::Delivery, "delivery of the faces", freight.into_terms())
@@ -58,7 +58,7 @@ fn freight_by_distance_example_4_2() {
 #[test]
 fn waste_and_wastewater_example_5_1() {
     // Factors are per tonne there, per kg here; per m3 there, by electricity per litre here.
-    let water = r#""water.sewer.electricity":"0.001 kW.h/L","electricity.us-rfcw.loss":"1e-12","electricity.us-rfcw.co2e.co2":"0.5 kg/kW.h",
+    let water = r#""water.sewer.electricity":"0.001 kW.h/L","grid-loss.us-2023":"1e-12","electricity.us-rfcw.co2e.co2":"0.5 kg/kW.h",
         "electricity.us-rfcw.co2e.ch4":"1e-15 kg/kW.h","electricity.us-rfcw.co2e.n2o":"1e-15 kg/kW.h""#;
     let water = load(water, Stage::Prepress, "developing water, to sewer", fixed::<Water>(5_000.0 * 1_000.0));
     let solid = waste(2_000e3, 0.040) + waste(5_000e3, 0.002) + waste(4_000e3, 0.010);
@@ -76,7 +76,7 @@ fn average_waste_example_5_2() {
 #[test]
 fn a_processing_site_example_10_1() {
     let gas = r#""heat.us-natural-gas.co2e.co2":"0.2 kg/kW.h","heat.us-natural-gas.co2e.ch4":"1e-15 kg/kW.h","heat.us-natural-gas.co2e.n2o":"1e-15 kg/kW.h""#;
-    let power = r#""electricity.us-rfcw.loss":"1e-12","electricity.us-rfcw.co2e.co2":"0.5 kg/kW.h",
+    let power = r#""grid-loss.us-2023":"1e-12","electricity.us-rfcw.co2e.co2":"0.5 kg/kW.h",
         "electricity.us-rfcw.co2e.ch4":"1e-15 kg/kW.h","electricity.us-rfcw.co2e.n2o":"1e-15 kg/kW.h""#;
     let gas = load(gas, Stage::Air, "warming the air of the screen room", fixed::<FuelHeat>(3_500.0 * 3.6));
     let power = load(power, Stage::Imaging, "press", fixed::<Electricity>(2_000.0));

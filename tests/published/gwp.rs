@@ -33,7 +33,7 @@ fn an_order_is_weighed_with_the_set_it_names() {
             compared(&format!(r#"{{"schema_version":1,"gwp":"{gwp}","line":[{{"code":"R1-1","size":"30 in","quantity":10}}]}}"#));
         let model = comparison.model("screen").expect("a default alternative");
         let gases = ["ch4", "n2o"].map(|gas| input(model, &format!("electricity.us-rfcw.co2e.{gas}")));
-        let generated = factor(model, Indicator::Co2e, "press") * (1.0 - input(model, "electricity.us-rfcw.loss"));
+        let generated = factor(model, Indicator::Co2e, "press") * (1.0 - input(model, "grid-loss.us-2023"));
         (generated / POUND_PER_MWH, gases)
     };
     let (ar4, [ch4, n2o]) = per_kwh("AR4");

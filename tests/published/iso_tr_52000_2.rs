@@ -9,7 +9,7 @@ use faceload_core::load::Indicator;
 #[test]
 fn a_hundred_kilowatt_hours_take_250_kwh_primary_and_42_kg() {
     // At the meter: no grid loss, and of the gases CO2 alone.
-    let with = r#""electricity.us-rfcw.energy":"2.5 kW.h/kW.h","electricity.us-rfcw.loss":"1e-12","electricity.us-rfcw.co2e.co2":"0.42 kg/kW.h",
+    let with = r#""primary.us-electricity.energy":"2.5 kW.h/kW.h","grid-loss.us-2023":"1e-12","electricity.us-rfcw.co2e.co2":"0.42 kg/kW.h",
         "electricity.us-rfcw.co2e.ch4":"1e-15 kg/kW.h","electricity.us-rfcw.co2e.n2o":"1e-15 kg/kW.h""#;
     let signs = r#""code":"R1-1","size":"30 in","quantity":10"#;
     for (route, machine) in [("screen-printing", "press"), ("overlay-film", "plotter"), ("digital-printing", "printer")] {

@@ -2,8 +2,13 @@
 
 mod air;
 mod blank;
+mod niosh_wash_up;
 mod cfr_98;
+mod desnz;
 mod egrid_2022;
+mod egrid_2023;
+mod ember;
+mod epa_hub_2024;
 mod ghg_protocol;
 mod gwp;
 mod hand_film_and_copy;

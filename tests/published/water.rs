@@ -9,7 +9,7 @@ use faceload_core::load::Indicator;
 #[test]
 fn a_cubic_metre_through_the_shop_takes_0_9246_kwh_and_loads_0_3151_kg_co2e() {
     let with = r#""electricity.us-average.co2e.co2":"747.9 [lb_av]/MW.h","electricity.us-average.co2e.ch4":"0.054 [lb_av]/MW.h",
-        "electricity.us-average.co2e.n2o":"0.007 [lb_av]/MW.h","electricity.us-average.loss":"1e-12""#;
+        "electricity.us-average.co2e.n2o":"0.007 [lb_av]/MW.h","grid-loss.us-2023":"1e-12""#;
     let comparison = compared(&one_at(
         r#""electricity":"us.average""#,
         r#""code":"R1-1","size":"30 in","quantity":10"#,

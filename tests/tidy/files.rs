@@ -6,7 +6,7 @@ use super::{below, below_ending, name_of, none, text_of, top, without_tests};
 const LONGEST: usize = 400;
 
 /// Files that are kept as text.
-const TEXTS: [&str; 18] = [
+const TEXTS: [&str; 19] = [
     "rs",
     "toml",
     "md",
@@ -25,6 +25,7 @@ const TEXTS: [&str; 18] = [
     "LICENSE",
     "yml",
     "txt",
+    "py",
 ];
 
 #[test]
@@ -87,9 +88,9 @@ fn nothing_is_left_to_do_in_the_program() {
 
 #[test]
 fn the_program_does_not_panic_on_what_people_give_it() {
-    // In tests, in the chores and in the example a panic is a result.
+    // In tests, benches, chores and examples a panic is a result.
     let program = below_ending("crate", "rs").into_iter().filter(|path| {
-        ["/xtask/", "/examples/", "/checks", "_tests.rs", "picture/look.rs"].iter().all(|part| !name_of(path).contains(part))
+        ["/xtask/", "/examples/", "/bench/", "/checks", "_tests.rs", "picture/look.rs"].iter().all(|part| !name_of(path).contains(part))
     });
     let no_comments = |text: &str| {
         without_tests(text).lines().map(|line| if line.trim_start().starts_with("//") { "" } else { line }).collect::<Vec<_>>().join("\n")

@@ -1,5 +1,7 @@
 //! The files themselves: floors, sizes, words, labels, tables.
 
+mod bit_flips;
+mod described;
 mod files;
 mod floors;
 mod labels;

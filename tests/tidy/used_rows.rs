@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use faceload_core::comparison::{compare, effort};
+use faceload_core::factors::Carried;
 use faceload_core::load::Per;
 use faceload_core::order::{Boundary, Document, Order, demo};
 use serde_json::{Value, json};
@@ -16,12 +17,6 @@ const WAITING: [(&str, &str); 3] = [
     ("gwp.ar5.ch4-fugitive", "no flow leaks methane yet: gas is counted as burnt"),
     ("gwp.ar6.ch4-fugitive", "no flow leaks methane yet: gas is counted as burnt"),
 ];
-
-/// Every area or fuel that the tables know, as an order writes it.
-fn areas(stem: &str) -> Vec<String> {
-    let row = |id: &str| id.strip_prefix(stem)?.strip_suffix(".co2e.co2").map(|area| area.replacen('-', ".", 1));
-    tables().inputs.iter().filter_map(|input| row(&input.id)).collect()
-}
 
 /// The ids of the rows that an order asks for.
 fn asked(order: &Value) -> BTreeSet<String> {
@@ -57,12 +52,6 @@ fn every_row_of_the_tables_is_used() {
         for gwp in ["AR4", "AR5", "AR6"] {
             vary(&|order| order["gwp"] = json!(gwp));
         }
-        for area in areas("electricity.") {
-            vary(&|order| order["site"]["electricity"] = json!(area));
-        }
-        for fuel in areas("heat.") {
-            vary(&|order| order["site"]["heat"] = json!(fuel));
-        }
         vary(&|order| order["site"]["voc_rule"] = json!(true));
         vary(&|order| {
             order["alternative"] = json!([
@@ -71,6 +60,22 @@ fn every_row_of_the_tables_is_used() {
                 {"id": "led", "route": "screen-printing", "ink": "uv", "drying": "uv-led"},
             ]);
         });
+    }
+    // Every area, with every fuel and vehicle that can stand beside one; on one alternative, for the time it takes.
+    let stop: Value = serde_json::from_str(demo::DEMOS[0].text).expect("JSON");
+    for (key, carried) in
+        [("electricity", Carried::Electricity), ("heat", Carried::Heat), ("freight", Carried::Freight), ("vehicle", Carried::Vehicle)]
+    {
+        for one in tables().carriers_of(carried) {
+            let areas = if one.upstream.is_empty() || key == "electricity" { vec!["us.rfcw"] } else { vec!["us.rfcw", "de"] };
+            for area in areas {
+                let mut other = stop.clone();
+                other["alternative"] = json!([{"id": "only", "route": "screen-printing"}]);
+                other["site"] = json!({"electricity": area, "delivery": "60 km", "visit": "30 km"});
+                other["site"][key] = json!(one.id);
+                used.extend(asked(&other));
+            }
+        }
     }
     let waiting: BTreeSet<&str> = WAITING.iter().map(|(id, _)| *id).collect();
     none(tables().inputs.iter().map(|row| row.id.clone()).filter(|id| !used.contains(id) && !waiting.contains(id.as_str())).collect());

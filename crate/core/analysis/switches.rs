@@ -65,9 +65,11 @@ pub fn switches(
         ends.push(end);
         push("end_of_life", name, own.end_of_life == end, &|order| order.end_of_life = end);
     }
-    push("electricity", &own.site.electricity, true, &|_| {});
-    for area in other_areas.iter().filter(|area| **area != own.site.electricity) {
-        push("electricity", area, false, &|order| order.site.electricity = (*area).to_owned());
+    push("electricity", &own.site.electricity.full_label(), true, &|_| {});
+    for area in other_areas.iter().filter(|area| **area != own.site.electricity.id) {
+        if let Some(site) = own.site.in_area(tables, area) {
+            push("electricity", &site.electricity.full_label(), false, &|order| order.site = site.clone());
+        }
     }
     // Per m2 and per order the life divides nothing.
     for life in LIVES.into_iter().filter(|_| comparison.per == Per::M2Year) {

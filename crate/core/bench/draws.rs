@@ -52,6 +52,19 @@ fn main() -> Result<(), String> {
         listing(&county);
         return Ok(());
     }
+    if let Some(at) = words.iter().position(|word| word == "--copies") {
+        // For a count of instructions: so many equal lines, so many draws.
+        let number =
+            |at: usize| words.get(at).and_then(|word| word.parse().ok()).ok_or("`--copies` wants a number of lines and one of draws");
+        let (copies, draws): (usize, usize) = (number(at + 1)?, number(at + 2)?);
+        let text =
+            format!(r#"{{"schema_version":1,"line":[{}]}}"#, vec![r#"{"code":"R1-1","size":"30 in","quantity":1}"#; copies].join(","));
+        let document = Document::json("copies.json", &text).map_err(|fault| fault.to_string())?;
+        let order = Order::read(document, &tables).map_err(|faults| faults[0].to_string())?;
+        let comparison = compare(&tables, &order, Per::M2, Boundary::Face).map_err(|fault| format!("{fault:?}"))?;
+        black_box(drawn(&comparison, Settings { number: draws, ..Settings::default() }, &mut Kept::default()));
+        return Ok(());
+    }
     let plain = Settings { design: Design::Plain, ..Settings::default() };
     if words.iter().any(|word| word == "--once") {
         // One timing a line, for a run in turn with another program.

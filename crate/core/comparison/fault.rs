@@ -22,6 +22,7 @@ pub enum CompareFault {
 impl From<PlanFault> for CompareFault {
     fn from(fault: PlanFault) -> Self {
         match fault {
+            PlanFault::Order(faults) => Self::Order(faults),
             PlanFault::Table(faults) => Self::Table(faults),
             PlanFault::Mass(gaps) => Self::Mass(gaps),
         }

@@ -27,6 +27,9 @@ impl fmt::Display for TableFault {
         if self.line > 0 {
             write!(f, ", line {}", self.line)?;
         }
-        write!(f, ", column `{}`: `{}` where {} was wanted; {}", self.column, self.came, self.wanted, self.help)
+        // What came from outside must not steer the terminal it is printed on.
+        let plain = |c: char| if c.is_control() { c.escape_default().to_string() } else { c.to_string() };
+        let came: String = self.came.chars().map(plain).collect();
+        write!(f, ", column `{}`: `{came}` where {} was wanted; {}", self.column, self.wanted, self.help)
     }
 }

@@ -3,150 +3,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use super::file_names::{FACTORS, PRACTICE, SIGNS, SOURCES};
-use super::sign::{COLOURS, Legend, SHAPES};
-use super::source::KINDS;
-use super::{Grade, Input, Origin, Scope, Seen, SignRow, Source, Spread, TableFault, Tables, Texts};
-use crate::quantity::{UnitText, read_number};
-
-/// A row being read: named cells, and the faults found in them.
-struct Row<'a> {
-    folder: &'a str,
-    file: &'static str,
-    line: u64,
-    cells: BTreeMap<&'a str, &'a str>,
-    faults: &'a mut Vec<TableFault>,
-}
-
-impl Row<'_> {
-    fn text(&self, column: &str) -> String {
-        self.cells.get(column).copied().unwrap_or_default().to_owned()
-    }
-
-    fn refuse(&mut self, column: &str, wanted: &str, help: &str) {
-        let came = self.text(column);
-        self.faults.push(TableFault {
-            folder: self.folder.to_owned(),
-            file: self.file,
-            line: self.line,
-            column: column.to_owned(),
-            came,
-            wanted: wanted.to_owned(),
-            help: help.to_owned(),
-        });
-    }
-
-    fn filled(&mut self, column: &str) -> String {
-        let text = self.text(column);
-        if text.trim().is_empty() {
-            self.refuse(column, "a text", "fill the cell");
-        }
-        text
-    }
-
-    fn number(&mut self, column: &str) -> f64 {
-        read_number(&self.text(column)).unwrap_or_else(|_| {
-            self.refuse(column, "a number", "write digits with a point, without a unit");
-            0.0
-        })
-    }
-
-    /// A word of a closed list.
-    fn word<T>(&mut self, column: &str, read: impl Fn(&str) -> Option<T>, wanted: &str, instead: T) -> T {
-        read(&self.text(column)).unwrap_or_else(|| {
-            self.refuse(column, wanted, "use one of these words");
-            instead
-        })
-    }
-
-    /// Value, range, spread, unit and evidence: what practice and factors have in common.
-    fn input(&mut self, value: &str, origin: Origin) -> Input {
-        let unit = UnitText::read(&self.text("unit")).unwrap_or_else(|_| {
-            self.refuse("unit", "a unit such as `kg{CO2e}/kW.h`", "see DEVELOPERS.md, units");
-            UnitText::pure()
-        });
-        let spread = self.word("spread", Spread::read, "lognormal, triangular, uniform or fixed", Spread::Fixed);
-        let scope =
-            if origin == Origin::Practice { self.word("scope", Scope::read, "shop, route or choice", Scope::Shop) } else { Scope::Shop };
-        let input = Input {
-            id: self.filled("id"),
-            item: self.filled("item"),
-            unit,
-            value: self.number(value),
-            centre: self.number(value),
-            low: self.number("low"),
-            high: self.number("high"),
-            spread,
-            scope,
-            grade: self.word("grade", |text| Grade::read(text).filter(|grade| *grade != Grade::Own), "A, B, C or D", Grade::D),
-            source: self.filled("source"),
-            place: self.filled("place"),
-            year: self.text("year"),
-            note: self.text("note"),
-            origin,
-        };
-        if !(input.low <= input.value && input.value <= input.high) {
-            self.refuse("low", "low \u{2264} value \u{2264} high", "order the three numbers");
-        }
-        if input.low < 0.0 {
-            self.refuse("low", "a number not below 0", "no input of the model is negative");
-        }
-        if spread == Spread::Lognormal && input.low <= 0.0 {
-            self.refuse("low", "a number above 0, since the spread is lognormal", "raise it, or make the spread triangular");
-        }
-        if scope == Scope::Choice && spread != Spread::Fixed {
-            self.refuse("spread", "fixed, since a choice is never varied", "make the spread fixed, or the scope shop or route");
-        }
-        input
-    }
-}
-
-/// Calls `each` with every row of a table whose columns are as they must be.
-fn rows<'a>(
-    folder: &'a str,
-    file: &'static str,
-    text: &'a str,
-    columns: &[&'a str],
-    faults: &mut Vec<TableFault>,
-    mut each: impl FnMut(Row<'_>),
-) {
-    // A folder of own tables need not hold every file.
-    if text.trim().is_empty() {
-        return;
-    }
-    let mut reader = csv::ReaderBuilder::new().from_reader(text.as_bytes());
-    let headers = reader.headers().cloned().unwrap_or_default();
-    if headers.iter().ne(columns.iter().copied()) {
-        faults.push(TableFault {
-            folder: folder.to_owned(),
-            file,
-            line: 1,
-            column: "all".to_owned(),
-            came: headers.iter().collect::<Vec<_>>().join(","),
-            wanted: format!("the columns `{}`", columns.join(",")),
-            help: "restore the first line".to_owned(),
-        });
-        return;
-    }
-    for record in reader.records() {
-        match record {
-            Ok(record) => {
-                let line = record.position().map_or(0, csv::Position::line);
-                let cells = columns.iter().copied().zip(record.iter()).collect();
-                each(Row { folder, file, line, cells, faults });
-            }
-            Err(error) => faults.push(TableFault {
-                folder: folder.to_owned(),
-                file,
-                line: error.position().map_or(0, csv::Position::line),
-                column: "all".to_owned(),
-                came: "a row of another length".to_owned(),
-                wanted: format!("{} cells", columns.len()),
-                help: "put cells with a comma in quotes".to_owned(),
-            }),
-        }
-    }
-}
+use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOLVENTS, SOURCES};
+use super::fingerprint::Keyed;
+use super::row::{Row, rows};
+use super::{Input, Origin, SignRow, Solvent, Source, TableFault, Tables, Texts, carrier, solvent};
 
 const SOURCE_COLUMNS: [&str; 9] = ["key", "title", "publisher", "year", "kind", "seen", "licence", "attribution", "locator"];
 
@@ -194,170 +54,191 @@ const SIGN_COLUMNS: [&str; 15] = [
 ];
 
 /// Tables being read: the built-in ones, then those of a folder in place of or beside their rows.
-pub(super) struct Reading {
-    pub tables: Tables,
-    pub faults: Vec<TableFault>,
-    /// Which row cites which source.
-    cited: Vec<(String, &'static str, u64, String)>,
+pub(super) struct Reading<'a> {
+    folder: &'a str,
+    tables: Tables,
+    /// Keys of the sources that were there before this folder.
+    before: BTreeSet<String>,
+    faults: Vec<TableFault>,
+    /// Which row cites which source, in which column.
+    cited: Vec<(&'static str, u64, &'static str, String)>,
+    /// The sources that this folder gives.
+    given: Vec<(u64, String)>,
 }
 
-impl Reading {
-    pub fn new() -> Self {
-        let tables = Tables { inputs: Vec::new(), sources: BTreeMap::new(), signs: BTreeMap::new(), own: Vec::new() };
-        Self { tables, faults: Vec::new(), cited: Vec::new() }
-    }
+/// Reads the tables of a folder, in place of and beside the rows of tables read before; all faults at once.
+pub(super) fn read(folder: &str, texts: &Texts, before: Option<&Tables>) -> Result<Tables, Vec<TableFault>> {
+    let tables = before.cloned().unwrap_or_default();
+    let keys = tables.sources.keys().cloned().collect();
+    let mut reading = Reading { folder, tables, before: keys, faults: Vec::new(), cited: Vec::new(), given: Vec::new() };
+    reading.sources(&texts.sources);
+    let seen = reading.inputs(texts, before.is_some());
+    reading.carriers(&texts.carriers, before.is_some(), seen);
+    reading.signs(&texts.signs, before.is_some());
+    reading.solvents(&texts.solvents, before.is_some());
+    reading.finish(before.is_some())
+}
 
-    /// Takes the rows of a folder; where they are a user's own, they replace rows of the same id.
-    pub fn take(&mut self, folder: &str, texts: &Texts, own: bool) {
-        self.sources(folder, &texts.sources);
-        let mut inputs = Vec::new();
-        rows(folder, PRACTICE, &texts.practice, &PRACTICE_COLUMNS, &mut self.faults, |mut row| {
-            inputs.push((PRACTICE, row.line, row.input("default", Origin::Practice)));
-        });
-        rows(folder, FACTORS, &texts.factors, &FACTOR_COLUMNS, &mut self.faults, |mut row| {
-            inputs.push((FACTORS, row.line, row.input("value", Origin::Factor)));
-        });
-        let mut seen = BTreeSet::new();
-        for (file, line, input) in inputs {
-            self.cited.push((folder.to_owned(), file, line, input.source.clone()));
-            let mut refuse = |column: &str, came: String, wanted: String, help: String| {
-                self.faults.push(TableFault { folder: folder.to_owned(), file, line, column: column.to_owned(), came, wanted, help });
-            };
-            if let Some(source) = self.tables.sources.get(&input.source).filter(|source| input.grade < source.best_grade()) {
-                let help = format!("`{}` carries no better", input.source);
-                refuse("grade", input.grade.to_string(), format!("{} or lower", source.best_grade()), help);
-            }
-            if !seen.insert(input.id.clone()) {
-                refuse("id", input.id, "an id of its own".to_owned(), "rename one of the two".to_owned());
-                continue;
-            }
-            if own {
-                self.tables.own.push(input.id.clone());
-            }
-            match self.tables.inputs.binary_search_by(|other| other.id.cmp(&input.id)) {
-                Ok(place) if !self.tables.inputs[place].unit.measures_as(&input.unit) => {
-                    let wanted = format!("a unit that measures the same as `{}`", self.tables.inputs[place].unit.text());
-                    refuse("unit", input.unit.text().to_owned(), wanted, "keep the unit of the row it replaces".to_owned());
-                }
-                Ok(place) => self.tables.inputs[place] = Arc::new(input),
-                Err(place) => self.tables.inputs.insert(place, Arc::new(input)),
-            }
-        }
-        self.signs(folder, &texts.signs);
-    }
-
-    fn sources(&mut self, folder: &str, text: &str) {
-        let sources = &mut self.tables.sources;
+impl Reading<'_> {
+    fn sources(&mut self, text: &str) {
+        let Self { folder, tables, faults, given, .. } = self;
         let mut keys = BTreeSet::new();
-        rows(folder, SOURCES, text, &SOURCE_COLUMNS, &mut self.faults, |mut row| {
-            let known = |text: &str| KINDS.iter().any(|(kind, _)| *kind == text).then(|| text.to_owned());
-            let kind = row.word("kind", known, "a kind of source", String::new());
-            let seen = row.word("seen", Seen::read, "document, excerpt, transcription or memory", Seen::Memory);
-            let source = Source {
-                key: row.filled("key"),
-                title: row.filled("title"),
-                publisher: row.text("publisher"),
-                year: row.text("year"),
-                kind,
-                seen,
-                licence: row.text("licence"),
-                attribution: row.text("attribution"),
-                locator: row.text("locator"),
-            };
+        rows(folder, SOURCES, text, &SOURCE_COLUMNS, faults, |mut row| {
+            let source = Source::read(&mut row);
             if !keys.insert(source.key.clone()) {
                 row.refuse("key", "a key of its own", "rename one of the two");
             }
-            sources.insert(source.key.clone(), source);
+            tables.written.put(Keyed::Source, &source.key, row.file, &row.cells());
+            given.push((row.line, source.key.clone()));
+            tables.sources.insert(source.key.clone(), source);
         });
     }
 
-    fn signs(&mut self, folder: &str, text: &str) {
-        let (signs, cited) = (&mut self.tables.signs, &mut self.cited);
+    /// Practice and factors; the ids that they hold.
+    fn inputs(&mut self, texts: &Texts, own: bool) -> BTreeSet<String> {
+        let Self { folder, tables, faults, cited, .. } = self;
         let mut seen = BTreeSet::new();
-        rows(folder, SIGNS, text, &SIGN_COLUMNS, &mut self.faults, |mut row| {
-            let sign = sign(&mut row);
-            cited.push((folder.to_owned(), SIGNS, row.line, sign.source.clone()));
+        for (file, text, columns, value, origin) in [
+            (PRACTICE, &texts.practice, &PRACTICE_COLUMNS[..], "default", Origin::Practice),
+            (FACTORS, &texts.factors, &FACTOR_COLUMNS, "value", Origin::Factor),
+        ] {
+            rows(folder, file, text, columns, faults, |mut row| {
+                let input = row.input(value, origin);
+                cited.push((file, row.line, "source", input.source.clone()));
+                row.grade_within("grade", input.grade, tables.sources.get(&input.source));
+                if !seen.insert(input.id.clone()) {
+                    row.refuse("id", "an id of its own", "rename one of the two");
+                    return;
+                }
+                // A row as it was before puts nothing in the place of anything.
+                if tables.written.put(Keyed::Input, &input.id, file, &row.cells()) && own {
+                    tables.own.push(input.id.clone());
+                }
+                put(&mut tables.inputs, input, &mut row);
+            });
+        }
+        seen
+    }
+
+    /// Carriers, each with an input for every gas that it gives.
+    fn carriers(&mut self, text: &str, own: bool, mut seen: BTreeSet<String>) {
+        let Self { folder, tables, faults, cited, .. } = self;
+        let mut ids = BTreeSet::new();
+        let mut stems: BTreeMap<String, String> = tables.carriers.values().map(|carrier| (carrier.stem(), carrier.id.clone())).collect();
+        rows(folder, CARRIERS, text, &carrier::COLUMNS, faults, |mut row| {
+            let (carrier, rates) = carrier::read(&mut row);
+            cited.push((CARRIERS, row.line, "source", carrier.source.clone()));
+            row.grade_within("grade", carrier.grade, tables.sources.get(&carrier.source));
+            // `us-rfcw` and `us.rfcw` would give their inputs the same ids.
+            let other = stems.insert(carrier.stem(), carrier.id.clone());
+            if !ids.insert(carrier.stem()) || other.is_some_and(|other| other != carrier.id) {
+                row.refuse("id", "an id of its own", "rename one of the two");
+                return;
+            }
+            let changed = tables.written.put(Keyed::Carrier, &row.text("id"), CARRIERS, &row.cells());
+            for rate in rates {
+                if !seen.insert(rate.id.clone()) {
+                    row.refuse(
+                        "id",
+                        &format!("a carrier whose `{}` no other table gives", rate.id),
+                        "take that row out, or rename one of the two",
+                    );
+                    continue;
+                }
+                if changed && own {
+                    tables.own.push(rate.id.clone());
+                }
+                put(&mut tables.inputs, rate, &mut row);
+            }
+            tables.carriers.insert((carrier.carried, carrier.id.clone()), Arc::new(carrier));
+        });
+    }
+
+    fn signs(&mut self, text: &str, own: bool) {
+        let Self { folder, tables, faults, cited, .. } = self;
+        let mut seen = BTreeSet::new();
+        rows(folder, SIGNS, text, &SIGN_COLUMNS, faults, |mut row| {
+            let sign = SignRow::read(&mut row);
+            cited.push((SIGNS, row.line, "source", sign.source.clone()));
+            row.grade_within("grade", sign.grade, tables.sources.get(&sign.source));
             if !seen.insert(sign.code.clone()) {
                 row.refuse("code", "a code of its own", "take one of the two out");
             }
-            signs.insert(sign.code.clone(), sign);
+            if tables.written.put(Keyed::Sign, &sign.code, SIGNS, &row.cells()) && own {
+                tables.own.push(sign.code.clone());
+            }
+            tables.signs.insert(sign.code.clone(), sign);
         });
     }
 
-    /// Checks the keys both ways: no dangling citation, no built-in source that nobody cites.
-    pub fn finish(mut self) -> Result<Tables, Vec<TableFault>> {
-        for (folder, file, line, key) in &self.cited {
-            if !self.tables.sources.contains_key(key) {
-                self.faults.push(TableFault {
-                    folder: folder.clone(),
-                    file,
-                    line: *line,
-                    column: "source".to_owned(),
-                    came: key.clone(),
-                    wanted: "a key of sources.csv".to_owned(),
-                    help: "add the source, or mend the key".to_owned(),
-                });
+    fn solvents(&mut self, text: &str, own: bool) {
+        let Self { folder, tables, faults, cited, .. } = self;
+        let mut seen = BTreeSet::new();
+        rows(folder, SOLVENTS, text, &solvent::COLUMNS, faults, |mut row| {
+            let solvent = Solvent::read(&mut row);
+            row.grade_within("grade", solvent.grade, tables.sources.get(&solvent.source));
+            let keys = [("source", &solvent.source), ("found_by", &solvent.found_by)].into_iter().filter(|(_, key)| !key.is_empty());
+            cited.extend(keys.map(|(column, key)| (SOLVENTS, row.line, column, key.clone())));
+            if let Some((_, source, grade)) = &solvent.density {
+                row.grade_within("density_grade", *grade, tables.sources.get(source));
+                cited.push((SOLVENTS, row.line, "density_source", source.clone()));
             }
-        }
-        let cited: BTreeSet<&String> = self.cited.iter().map(|(.., key)| key).collect();
-        for key in self.tables.sources.keys().filter(|key| !cited.contains(key)) {
+            if !seen.insert(solvent.id.clone()) {
+                row.refuse("id", "a name of its own", "rename one of the two");
+            }
+            if tables.written.put(Keyed::Solvent, &solvent.id, SOLVENTS, &row.cells()) && own {
+                tables.own.push(solvent.id.clone());
+            }
+            tables.solvents.insert(solvent.id.clone(), solvent);
+        });
+    }
+
+    /// Checks the keys both ways: no dangling citation; no source of an own folder that nobody cites, while the built-in ones
+    /// that no row cites wait for the published values.
+    fn finish(mut self, own: bool) -> Result<Tables, Vec<TableFault>> {
+        let mut refuse = |file, line, column: &str, came: &str, wanted: &str, help: &str| {
             self.faults.push(TableFault {
-                folder: "factors".to_owned(),
-                file: SOURCES,
-                line: 0,
-                column: "key".to_owned(),
-                came: key.clone(),
-                wanted: "a source that a row cites".to_owned(),
-                help: "cite it, or take it out".to_owned(),
+                folder: self.folder.to_owned(),
+                file,
+                line,
+                column: column.to_owned(),
+                came: came.to_owned(),
+                wanted: wanted.to_owned(),
+                help: help.to_owned(),
             });
+        };
+        for (file, line, column, key) in self.cited.iter().filter(|(.., key)| !self.tables.sources.contains_key(key)) {
+            refuse(file, *line, column, key, "a key of sources.csv", "add the source, or mend the key");
+        }
+        let cited: BTreeSet<&String> = self.cited.iter().map(|(.., key)| key).chain(&self.before).collect();
+        let uncited = self.given.iter().filter(|(_, key)| !cited.contains(key));
+        if own {
+            uncited.for_each(|(line, key)| refuse(SOURCES, *line, "key", key, "a source that a row cites", "cite it, or take it out"));
+        } else {
+            self.tables.uncited = uncited.cloned().collect();
+        }
+        self.faults.extend(carrier::dangling(&self.tables));
+        if !self.faults.is_empty() {
+            // A cell that several inputs of a row are read from is at fault once.
+            let mut said = BTreeSet::new();
+            self.faults.retain(|fault| said.insert(fault.to_string()));
+            return Err(self.faults);
         }
         self.tables.own.sort_unstable();
-        if self.faults.is_empty() { Ok(self.tables) } else { Err(self.faults) }
+        self.tables.own.dedup();
+        self.tables.fingerprint = self.tables.written.fingerprint();
+        Ok(self.tables)
     }
 }
 
-/// One sign code.
-fn sign(row: &mut Row<'_>) -> SignRow {
-    let colour = |text: &str| COLOURS.contains(&text).then(|| text.to_owned());
-    let shape = |text: &str| SHAPES.contains(&text).then(|| text.to_owned());
-    let shares = row.text("colours");
-    let shares = shares.split(';').filter_map(|part| part.trim().rsplit_once(' '));
-    let colours = shares.filter_map(|(colour, share)| Some((colour.to_owned(), read_number(share).ok()?)));
-    let sign = SignRow {
-        code: row.filled("code"),
-        item: row.filled("item"),
-        shape: row.word("shape", shape, "a shape of sign faces", String::new()),
-        height_over_width: row.number("height_over_width"),
-        corner_over_width: row.number("corner_over_width"),
-        colours: colours.collect(),
-        cut: (!row.text("cut_length").is_empty()).then(|| (row.number("cut_length"), row.number("measured_width"))),
-        characters: (!row.text("characters").is_empty()).then(|| row.number("characters") as u32),
-        legend: row.word("legend", Legend::read, "one, few or each", Legend::One),
-        rim: row.word("rim", colour, "a colour of sign faces", String::new()),
-        source: row.filled("source"),
-        place: row.filled("place"),
-        grade: row.word("grade", Grade::read, "A, B, C or D", Grade::D),
-    };
-    for (column, number, least) in
-        [("height_over_width", sign.height_over_width, f64::MIN_POSITIVE), ("corner_over_width", sign.corner_over_width, 0.0)]
-    {
-        if number < least {
-            row.refuse(column, "a number above nothing", "measure it on the artwork");
+/// Puts an input in place of the one with its id, which must measure the same, or beside the others.
+fn put(inputs: &mut Vec<Arc<Input>>, input: Input, row: &mut Row<'_>) {
+    match inputs.binary_search_by(|other| other.id.cmp(&input.id)) {
+        Ok(place) if !inputs[place].unit.measures_as(&input.unit) => {
+            let wanted = format!("a unit that measures the same as `{}`", inputs[place].unit.text());
+            row.refuse("unit", &wanted, "keep the unit of the row it replaces");
         }
+        Ok(place) => inputs[place] = Arc::new(input),
+        Err(place) => inputs.insert(place, Arc::new(input)),
     }
-    if sign.cut.is_some_and(|(cut, at)| cut <= 0.0 || at <= 0.0) {
-        let column = if row.number("cut_length") <= 0.0 { "cut_length" } else { "measured_width" };
-        row.refuse(column, "a length above nothing", "give both in metres, or leave both out");
-    }
-    let characters = row.text("characters");
-    if !characters.is_empty() && characters.parse::<u32>().is_err() {
-        row.refuse("characters", "a whole number", "count the characters, or leave the cell empty");
-    }
-    if sign.colours.iter().any(|(name, _)| colour(name).is_none()) {
-        row.refuse("colours", "colours of sign faces", "use the colours of an order");
-    }
-    if !(99.0..=101.0).contains(&sign.colours.iter().map(|(_, share)| share).sum::<f64>()) {
-        row.refuse("colours", "shares that sum to 100", "list every colour with its share, apart by `;`");
-    }
-    sign
 }

@@ -1,6 +1,7 @@
 //! Where a number was published, and how it was seen.
 
-use super::Grade;
+use super::row::Row;
+use super::{Grade, Licence};
 
 /// One publication, data file or admitted lack of one.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -78,6 +79,31 @@ pub(super) const KINDS: [(&str, Grade); 10] = [
 ];
 
 impl Source {
+    /// Reads a row, and refuses one that lacks the credit its licence asks for.
+    pub(super) fn read(row: &mut Row<'_>) -> Self {
+        let known = |text: &str| KINDS.iter().any(|(kind, _)| *kind == text).then(|| text.to_owned());
+        let source = Self {
+            key: row.name("key", |c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-', "a key of a-z, 0-9 and `-`"),
+            title: row.filled("title"),
+            publisher: row.text("publisher"),
+            year: row.text("year"),
+            kind: row.word("kind", known, "a kind of source", String::new()),
+            seen: row.word("seen", Seen::read, "document, excerpt, transcription or memory", Seen::Memory),
+            licence: row.text("licence"),
+            attribution: row.text("attribution"),
+            locator: row.text("locator"),
+        };
+        if source.attribution.trim().is_empty() && source.asks_for_credit().is_some() {
+            row.refuse("attribution", "the credit that the licence asks for", "write it as the licence words it");
+        }
+        source
+    }
+
+    /// The licence, where it asks for credit.
+    pub fn asks_for_credit(&self) -> Option<&'static Licence> {
+        Licence::asking(&self.licence)
+    }
+
     /// The best grade that a row citing this source may carry.
     pub fn best_grade(&self) -> Grade {
         let by_kind = KINDS.iter().find(|(kind, _)| *kind == self.kind).map_or(Grade::D, |(_, grade)| *grade);

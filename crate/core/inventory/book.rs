@@ -4,7 +4,7 @@ use std::cell::RefCell;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-use super::Rate;
+use super::{Rate, named_solvent};
 use crate::factors::{Grade, Input, Origin, Scope, Spread, TableFault, Tables};
 use crate::order::{Alternative, Order, OrderFault, Override};
 use crate::quantity::{Kind, UnitText};
@@ -42,7 +42,9 @@ impl Book {
         let mut faults = Vec::new();
         for own in &alternative.with {
             match tables.find(&own.id) {
-                Some(place) => match overridden(order, own, &inputs[place]) {
+                Some(place) => match named_solvent::held(tables, own, &inputs[place])
+                    .map_or_else(|| overridden(tables, order, own, &inputs[place]), Ok)
+                {
                     Ok(input) => inputs[place] = Arc::new(input),
                     Err(fault) => faults.push(fault),
                 },
@@ -202,21 +204,18 @@ fn stated(id: &str, item: &str, value: f64, unit: &str) -> Input {
 }
 
 /// A row with the shop's own value in its place.
-fn overridden(order: &Order, own: &Override, row: &Input) -> Result<Input, OrderFault> {
+fn overridden(tables: &Tables, order: &Order, own: &Override, row: &Input) -> Result<Input, OrderFault> {
     let wanted = || {
         let words = row.unit.words();
         if words.is_empty() { "a number without unit".to_owned() } else { format!("a value in {words}") }
     };
     let value = crate::order::read_with_unit(&own.text, &row.unit).ok_or_else(|| {
-        order.fault(
-            &own.path,
-            &format!("`{}`", own.text),
-            &wanted(),
-            &format!("write it as `{}`", format!("{} {}", row.value, row.unit.typed()).trim_end()),
-        )
+        let typed = format!("write it as `{}`", format!("{} {}", row.value, row.unit.typed()).trim_end());
+        order.fault(&own.path, &format!("`{}`", own.text), &wanted(), &named_solvent::help(tables, own, row, typed))
     })?;
     let share = row.unit.text() == "1" && row.high <= 1.0;
-    let reciprocal = row.low > 0.0;
+    // Shares of a composition may be 0; other rows above 0 may stand below a fraction line.
+    let reciprocal = row.low > 0.0 && !(share && row.spread == Spread::Fixed);
     let fits = value.is_finite() && value >= 0.0 && (!share || value <= 1.0) && (!reciprocal || value > 0.0);
     if !fits {
         let range = if share { "a share from 0 to 1" } else { "a value above 0" };

@@ -7,6 +7,7 @@ mod closure;
 mod flow;
 mod formula;
 mod material;
+mod named_solvent;
 mod stage;
 mod work;
 

@@ -1,12 +1,17 @@
 //! Factors: what one unit of a flow loads in one indicator.
 //!
-//! - electricity: (CO2 + CH4 GWP + N2O GWP)/(1 - grid loss), gas by gas as published;
+//! - electricity: (CO2 + CH4 GWP + N2O GWP)/(1 - grid loss), gas by gas where published so;
+//! - fuel, freight, vehicle: the same without a loss; from the well to the tank where the
+//!   electricity area is life-cycle;
 //! - material: its parts by share, converting passes at the supplier's grid, freight to the shop;
 //! - solvent to air: 1 kg VOC per kg; its carbon as CO2 where the order counts oxidised solvent;
 //! - waste: 1 kg per kg, and its treatment in CO2e; at the end of life the face is burnt with its
 //!   blank where that is melted again, without credit.
 
-use crate::inventory::{Book, Formula, Material, Part, Terms, What};
+use std::sync::Arc;
+
+use crate::factors::{Basis, Carried, Carrier, Tables};
+use crate::inventory::{Activity, Book, Formula, Material, Part, Terms, What};
 use crate::load::Indicator;
 use crate::order::{EndOfLife, Order};
 use crate::quantity::{
@@ -19,14 +24,13 @@ pub(super) fn factor(indicator: Indicator, what: &What, blank: bool, book: &Book
     let factors = Factors { book, order };
     Some(match (indicator, what) {
         (Indicator::Energy, What::Electricity(_)) => (factors.electricity_energy().into_terms(), "MJ primary per kWh"),
-        (Indicator::Energy, What::Heat(_)) => (
-            book.rate::<Per<PrimaryEnergy, FuelHeat>>(&format!("{}.energy", order.site.heat_stem())).formula().into_terms(),
-            "MJ primary per MJ",
-        ),
+        (Indicator::Energy, What::Heat(_)) => {
+            (book.rate::<Per<PrimaryEnergy, FuelHeat>>(&order.site.heat.energy).formula().into_terms(), "MJ primary per MJ")
+        }
         (Indicator::Energy, What::Bought(material, _)) => (factors.material_energy(material).into_terms(), "MJ primary per kg"),
         (Indicator::Energy, What::Freight(_)) => (factors.freight_energy().into_terms(), "MJ primary per kg\u{b7}m"),
         (Indicator::Energy, What::Travel(_)) => {
-            (book.rate::<Per<PrimaryEnergy, Length>>("vehicle.light-truck.energy").formula().into_terms(), "MJ primary per m")
+            (book.rate::<Per<PrimaryEnergy, Length>>(&order.site.vehicle.energy).formula().into_terms(), "MJ primary per m")
         }
         (Indicator::Energy, What::WaterDrawn(_)) => {
             ((factors.water("water.supply.electricity") * factors.electricity_energy()).into_terms(), "MJ primary per L")
@@ -43,7 +47,7 @@ pub(super) fn factor(indicator: Indicator, what: &What, blank: bool, book: &Book
         (Indicator::Co2e, What::Heat(_)) => (factors.heat_co2e().into_terms(), "kg CO2e per MJ"),
         (Indicator::Co2e, What::Bought(material, _)) => (factors.material_co2e(material).into_terms(), "kg CO2e per kg"),
         (Indicator::Co2e, What::Freight(_)) => (factors.freight_co2e().into_terms(), "kg CO2e per kg\u{b7}m"),
-        (Indicator::Co2e, What::Travel(_)) => (factors.gases::<Length>("vehicle.light-truck").into_terms(), "kg CO2e per m"),
+        (Indicator::Co2e, What::Travel(_)) => (factors.emitted::<Length>(&order.site.vehicle).into_terms(), "kg CO2e per m"),
         (Indicator::Co2e, What::WaterDrawn(_)) => {
             ((factors.water("water.supply.electricity") * factors.electricity_co2e()).into_terms(), "kg CO2e per L")
         }
@@ -58,6 +62,29 @@ pub(super) fn factor(indicator: Indicator, what: &What, blank: bool, book: &Book
         (Indicator::Co2e, What::Discarded(material, _)) if !blank => (factors.discarded(material).into_terms(), "kg CO2e per kg"),
         _ => return None,
     })
+}
+
+/// What a carrier emits in an order that uses it, kg CO2e per kWh at the meter, MJ of fuel burnt,
+/// kg m carried or m driven; none where the tables lack a row.
+pub fn emission(tables: &Tables, order: &Order, carrier: &Arc<Carrier>) -> Option<f64> {
+    let mut order = order.clone();
+    let site = &mut order.site;
+    let place = match carrier.carried {
+        Carried::Electricity => &mut site.electricity,
+        Carried::Heat => &mut site.heat,
+        Carried::Freight => &mut site.freight,
+        Carried::Vehicle => &mut site.vehicle,
+    };
+    *place = Arc::clone(carrier);
+    let book = Book::open(tables, &order, order.alternatives.first()?).ok()?;
+    let factors = Factors { book: &book, order: &order };
+    let terms = match carrier.carried {
+        Carried::Electricity => factors.electricity_co2e().into_terms(),
+        Carried::Heat => factors.heat_co2e().into_terms(),
+        Carried::Freight => factors.freight_co2e().into_terms(),
+        Carried::Vehicle => factors.emitted::<Length>(carrier).into_terms(),
+    };
+    book.faults().is_empty().then(|| terms.value(&Activity::default(), &book.values()))
 }
 
 struct Factors<'a> {
@@ -86,26 +113,39 @@ impl Factors<'_> {
         gas("co2", Formula::fixed(of::<Co2ePerKg>(1.0))) + gas("ch4", potential("ch4")) + gas("n2o", potential("n2o"))
     }
 
+    /// What a carrier emits per unit, on the order's basis.
+    fn emitted<Q>(&self, carrier: &Carrier) -> Formula<Per<Climate, Q>>
+    where
+        Q: Kind,
+        Mass: std::ops::Div<Q, Output: Kind>,
+        Climate: std::ops::Div<Q, Output: Kind>,
+    {
+        let row = |id: &str| self.book.rate::<Per<Climate, Q>>(id).formula();
+        let stem = carrier.stem();
+        let direct = if carrier.by_gas { self.gases::<Q>(&stem) } else { row(&format!("{stem}.co2e")) };
+        let from_the_well = self.order.site.basis() == Basis::LifeCycle && !carrier.upstream.is_empty();
+        if from_the_well { direct + row(&carrier.upstream) } else { direct }
+    }
+
     fn electricity_co2e(&self) -> Formula<Co2ePerKwh> {
-        let stem = self.order.site.electricity_stem();
-        let loss = self.book.rate::<Share>(&format!("{stem}.loss"));
-        self.gases::<Electricity>(&stem) * loss.per_one_minus()
+        let area = &self.order.site.electricity;
+        self.emitted::<Electricity>(area) * self.book.rate::<Share>(&area.loss).per_one_minus()
     }
 
     fn electricity_energy(&self) -> Formula<Per<PrimaryEnergy, Electricity>> {
-        self.book.rate::<Per<PrimaryEnergy, Electricity>>(&format!("{}.energy", self.order.site.electricity_stem())).formula()
+        self.book.rate::<Per<PrimaryEnergy, Electricity>>(&self.order.site.electricity.energy).formula()
     }
 
     fn heat_co2e(&self) -> Formula<Per<Climate, FuelHeat>> {
-        self.gases::<FuelHeat>(&self.order.site.heat_stem())
+        self.emitted::<FuelHeat>(&self.order.site.heat)
     }
 
     fn freight_co2e(&self) -> Formula<Per<Climate, Freight>> {
-        self.gases::<Freight>("freight.truck")
+        self.emitted::<Freight>(&self.order.site.freight)
     }
 
     fn freight_energy(&self) -> Formula<Per<PrimaryEnergy, Freight>> {
-        self.book.rate::<Per<PrimaryEnergy, Freight>>("freight.truck.energy").formula()
+        self.book.rate::<Per<PrimaryEnergy, Freight>>(&self.order.site.freight.energy).formula()
     }
 
     fn water(&self, id: &str) -> Formula<Per<Electricity, Water>> {

@@ -1,6 +1,7 @@
 //! Floor 6. Owns: indicators, functional unit, factors applied to flows, contributions.
 //! Never: a branch on an uncertain value.
 
+mod composition;
 mod factor;
 mod functional_unit;
 mod indicator;
@@ -8,6 +9,7 @@ mod model;
 mod plan;
 mod weights;
 
+pub use factor::emission;
 pub use functional_unit::Per;
 pub use indicator::{Amount, Indicator};
 pub use model::{Model, Part};

@@ -2,12 +2,13 @@
 
 use std::collections::BTreeSet;
 
+use super::composition;
 use super::factor::factor;
 use super::weights::Weights;
 use super::{Indicator, Per};
 use crate::factors::TableFault;
 use crate::inventory::{Activity, Book, Flow, Gap, InputId, Layout, Stage, Terms, gaps};
-use crate::order::{Alternative, Boundary, Order};
+use crate::order::{Alternative, Boundary, Order, OrderFault};
 use crate::route;
 
 /// One flow's load in one indicator: amount x factor.
@@ -51,7 +52,9 @@ pub struct Plan {
 /// Why a plan cannot be made.
 #[derive(Debug)]
 pub enum PlanFault {
-    /// The tables lack a row.
+    /// The order's own values don't hold together.
+    Order(Vec<OrderFault>),
+    /// The tables lack a row, or don't hold together.
     Table(Vec<TableFault>),
     /// Mass does not close: a fault of ours.
     Mass(Vec<Gap>),
@@ -81,6 +84,7 @@ impl Plan {
         if !book.faults().is_empty() {
             return Err(PlanFault::Table(book.faults()));
         }
+        composition::check(order, &book, &flows)?;
         let values = book.values();
         // On the coefficients mass closes for every order and every value of every input.
         let gaps = gaps(&flows, &Activity::default(), &values);

@@ -235,12 +235,19 @@ pub(super) fn list(names: &[&str]) -> String {
 
 /// The nearest name, where one is near.
 pub(crate) fn offer(text: &str, names: &[&str], otherwise: &str) -> String {
-    names
+    nearest(text, names).first().map_or_else(|| otherwise.to_owned(), |name| format!("did you mean `{name}`?"))
+}
+
+/// The names nearest to a text, where they are near; all of equal distance, by name.
+pub(super) fn nearest<'a>(text: &str, names: &[&'a str]) -> Vec<&'a str> {
+    let mut near: Vec<(usize, &str)> = names
         .iter()
-        .map(|name| (distance(text, name), name))
-        .min()
+        .map(|name| (distance(text, name), *name))
         .filter(|(distance, name)| *distance <= 1 + name.chars().count() / 4 && *distance < name.chars().count())
-        .map_or_else(|| otherwise.to_owned(), |(_, name)| format!("did you mean `{name}`?"))
+        .collect();
+    near.sort_unstable();
+    let least = near.first().map_or(0, |(distance, _)| *distance);
+    near.into_iter().take_while(|(distance, _)| *distance == least).map(|(_, name)| name).collect()
 }
 
 /// How many letters differ (Levenshtein).

@@ -23,6 +23,6 @@ pub(crate) use fields::offer;
 pub use job::{Job, jobs};
 pub use line::{Base, Blank, Line, Sheeting};
 pub(crate) use measured::read_with_unit;
-pub use read::{Boundary, EndOfLife, Order, areas};
+pub use read::{Boundary, EndOfLife, Order};
 pub use shape::Shape;
 pub use site::{GwpSet, Site};

@@ -1,12 +1,13 @@
 //! A work order: what is made, where, and the alternatives to compare.
 
 use std::rc::Rc;
+use std::sync::Arc;
 
 use serde_json::Value;
 
 use super::fields::{Fields, offer, quoted};
-use super::{Alternative, Document, GwpSet, Line, OrderFault, Site, alternative, default_alternatives, line};
-use crate::factors::Tables;
+use super::{Alternative, Document, GwpSet, Line, OrderFault, Site, alternative, default_alternatives, line, site};
+use crate::factors::{Carried, Carrier, Fingerprint, Tables};
 use crate::quantity::group;
 
 /// What is counted.
@@ -74,6 +75,8 @@ pub struct Order {
     pub alternatives: Vec<Alternative>,
     /// The orders added up: name and lines of each.
     pub sums: Vec<(String, usize)>,
+    /// The fingerprint of the tables it was read with.
+    pub tables: Fingerprint,
     /// Rows of own tables, by id.
     pub own_rows: Vec<String>,
     /// Inputs moved by hand for all alternatives, by id; not part of the file.
@@ -180,7 +183,7 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
     let end_of_life = fields.word("end_of_life", &EndOfLife::ALL).unwrap_or(EndOfLife::Recycled);
     let boundary = fields.word("boundary", &Boundary::ALL).unwrap_or(Boundary::Face);
     let nowhere = Value::Object(serde_json::Map::new());
-    let site = fields.get("site");
+    let place = fields.get("site");
     let lines = fields.list("line");
     let missing = fields.get("line").is_none_or(Value::is_array);
     if missing && (lines.is_empty() || lines.len() > MOST_LINES) {
@@ -197,7 +200,7 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
         );
     }
     fields.finish();
-    let site = read_site(document, site.unwrap_or(&nowhere), tables, faults);
+    let site = read_site(document, place.unwrap_or(&nowhere), tables, faults);
     let lines: Vec<Line> = lines
         .iter()
         .enumerate()
@@ -246,10 +249,11 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
         voc_oxidised,
         end_of_life,
         boundary,
-        site,
+        site: site?,
         lines: Rc::new(lines),
         alternatives,
         sums,
+        tables: tables.fingerprint.clone(),
         own_rows: tables.own.clone(),
         moved: Vec::new(),
         held: Vec::new(),
@@ -302,26 +306,67 @@ fn check_otherwise(document: &Document, alternatives: &[Alternative], faults: &m
     }
 }
 
-/// The ids of the tables' electricity areas (`electricity.`) or heating fuels (`heat.`).
-pub fn areas(tables: &Tables, kind: &str) -> Vec<String> {
-    let stems = tables.inputs.iter().filter_map(|input| input.id.strip_prefix(kind)?.strip_suffix(".co2e.co2"));
-    stems.map(|stem| stem.replacen('-', ".", 1)).collect()
+/// The carrier of that id, else the nearest ones by id or name in the words of a fault.
+fn carrier(fields: &mut Fields<'_, '_>, tables: &Tables, carried: Carried, key: &'static str, usual: &str) -> Option<Arc<Carrier>> {
+    let text = fields.text(key).unwrap_or_else(|| usual.to_owned());
+    let found = tables.carrier(carried, &text).cloned();
+    if found.is_none() {
+        let all = tables.carriers_of(carried);
+        let wanted = format!("{} such as `{usual}`", what(carried));
+        fields.refuse(key, &quoted(&text), &wanted, &offer_carrier(&text, &all));
+    }
+    found
 }
 
-fn read_site(document: &Document, value: &Value, tables: &Tables, faults: &mut Vec<OrderFault>) -> Site {
+/// What is wanted in a field.
+fn what(carried: Carried) -> &'static str {
+    match carried {
+        Carried::Electricity => "the id of an electricity area",
+        Carried::Heat => "the id of a heating fuel",
+        Carried::Freight => "the id of a way to carry goods",
+        Carried::Vehicle => "the id of a vehicle",
+    }
+}
+
+/// The carriers meant: of nearly that id, else those whose name or id holds the text.
+fn offer_carrier(text: &str, all: &[&Arc<Carrier>]) -> String {
+    let ids: Vec<&str> = all.iter().map(|one| one.id.as_str()).collect();
+    let near = super::fields::nearest(text, &ids);
+    let word = text.trim().to_lowercase();
+    let holds = |one: &Carrier| !word.is_empty() && (one.name.to_lowercase().contains(&word) || one.id.contains(&word));
+    let meant = all.iter().filter(|one| if near.is_empty() { holds(one) } else { near.contains(&one.id.as_str()) });
+    let meant: Vec<String> = meant.take(MOST_OFFERED).map(|one| format!("`{}` ({})", one.id, one.full_label())).collect();
+    match meant.split_last() {
+        None => "the page offers them by name; `faceload areas` lists them".to_owned(),
+        Some((one, [])) => format!("did you mean {one}?"),
+        Some((last, first)) => format!("did you mean {} or {last}?", first.join(", ")),
+    }
+}
+
+/// How many carriers a fault offers.
+const MOST_OFFERED: usize = 4;
+
+fn read_site(document: &Document, value: &Value, tables: &Tables, faults: &mut Vec<OrderFault>) -> Option<Site> {
     let mut fields = Fields::new(document, "site", value, faults);
-    let mut area = |key: &'static str, kind: &str, default: &str| {
-        let stems = areas(tables, kind);
-        let names: Vec<&str> = stems.iter().map(String::as_str).collect();
-        let text = fields.text(key).unwrap_or_else(|| default.to_owned());
-        if !names.contains(&text.as_str()) {
-            let help = offer(&text, &names, "use one of these");
-            fields.refuse(key, &quoted(&text), &super::fields::list(&names), &help);
+    let mut area = |key: &'static str, carried: Carried, usual: &str| carrier(&mut fields, tables, carried, key, usual);
+    let electricity = area("electricity", Carried::Electricity, "us.rfcw");
+    let heat = area("heat", Carried::Heat, "us.natural-gas");
+    let usual = |carried| site::usual(tables, electricity.as_deref(), carried);
+    let freight = area("freight", Carried::Freight, usual(Carried::Freight));
+    let vehicle = area("vehicle", Carried::Vehicle, usual(Carried::Vehicle));
+    if let Some(area) = &electricity {
+        for (key, carrier) in [("heat", &heat), ("freight", &freight), ("vehicle", &vehicle)] {
+            let Some(carrier) = carrier.as_ref().filter(|carrier| !site::fits(area, carrier)) else { continue };
+            let fitting = tables.carriers_of(carrier.carried).into_iter().filter(|other| site::fits(area, other));
+            let fitting: Vec<&str> = fitting.map(|other| other.id.as_str()).collect();
+            fields.refuse(
+                key,
+                &quoted(&carrier.id),
+                &format!("one whose way from the well to the tank is known, since `{}` is a life-cycle area", area.id),
+                &format!("use {}, or an electricity area that is direct", super::fields::list(&fitting)),
+            );
         }
-        text
-    };
-    let electricity = area("electricity", "electricity.", "us.rfcw");
-    let heat = area("heat", "heat.", "us.natural-gas");
+    }
     let climate = fields.word("climate", &[("cold", 4500.0), ("middle", 2800.0), ("mild", 1500.0)]);
     let degree_days = fields.measured("degree_days", "K.d", 0.0, 12_000.0, "2800 K.d");
     if climate.is_some() && degree_days.is_some() {
@@ -331,5 +376,14 @@ fn read_site(document: &Document, value: &Value, tables: &Tables, faults: &mut V
     let delivery = fields.measured("delivery", "km", 0.0, 20_000.0, "60 km");
     let visit = fields.measured("visit", "km", 0.0, 5_000.0, "30 km");
     fields.finish();
-    Site { electricity, heat, degree_days: degree_days.or(climate).unwrap_or(2800.0), voc_rule, delivery, visit }
+    Some(Site {
+        electricity: electricity?,
+        heat: heat?,
+        freight: freight?,
+        vehicle: vehicle?,
+        degree_days: degree_days.or(climate).unwrap_or(2800.0),
+        voc_rule,
+        delivery,
+        visit,
+    })
 }

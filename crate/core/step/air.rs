@@ -1,6 +1,6 @@
 //! Room air: fresh air for a room while work goes on in it, warmed in winter, moved by a fan.
 //!
-//! heat = V rho cp (HDD/365)/eta; electricity = SFP V. What an oven or a printer extracts is drawn
+//! heat = V rho cp (HDD/365) (1 - heat recovered)/eta; electricity = SFP V. What an oven or a printer extracts is drawn
 //! from the room, so it is part of the room's air and never added. 400 m3 at 10 changes an hour,
 //! 2 800 K d, 2 080 h a year: 17.3 MWh heat before losses and 2.9 MWh for the fan at 1.25 kW/(m3/s).
 //! These flows serve the energy sum and say nothing about what is safe to breathe.
@@ -18,6 +18,7 @@ pub fn ventilate(book: &Book, flows: &mut Flows, room: &str, air: Formula<Volume
         * book.rate::<Per<Mass, Volume>>("air.density")
         * book.rate::<Per<Per<FuelHeat, Mass>, Warmth>>("air.heat-capacity")
         * mean_rise
+        * book.rate::<Share>("air.heat-recovery").rest()
         / book.rate::<Share>("air.heater-efficiency");
     flows.heat(Stage::Air, &format!("warming the air of the {room}"), heat);
     flows.electricity(Stage::Air, &format!("fan of the {room}"), air * book.rate::<Per<Electricity, Volume>>("air.fan-power"));

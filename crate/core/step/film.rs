@@ -25,7 +25,10 @@ const FACES: Measure<Piece> = Measure::new("faces laid with film", "pieces");
 static CUT_FILM: Material = Material {
     passes: "converting.passes.film",
     solid: "waste.plastics-landfill.co2e",
-    ..Material::of("cut overlay film", &[Part::Share("acrylic", "film.acrylic"), Part::Share("adhesive", "film.adhesive")])
+    ..Material::of(
+        "cut overlay film",
+        &[Part::Share("acrylic", "film.acrylic"), Part::Share("pvc", "film.pvc"), Part::Share("adhesive", "film.adhesive")],
+    )
 };
 
 const REWORK: &[&str] = &["film.rework"];

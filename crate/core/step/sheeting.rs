@@ -27,7 +27,7 @@ pub(super) const BEADED: Layer = Layer {
     covered: Measure::new("beaded sheeting on the faces", "m2"),
 };
 
-/// Prismatic sheeting.
+/// Prismatic sheeting: polycarbonate or acrylic, stiff; or flexible, of PVC and polyurethane. Which, say its shares.
 pub(super) static PRISMATIC_SHEETING: Material = Material {
     passes: "converting.passes.prismatic",
     solid: "waste.plastics-landfill.co2e",
@@ -36,6 +36,8 @@ pub(super) static PRISMATIC_SHEETING: Material = Material {
         &[
             Part::Share("polycarbonate", "sheeting.prismatic.polycarbonate"),
             Part::Share("acrylic", "sheeting.prismatic.acrylic"),
+            Part::Share("pvc", "sheeting.prismatic.pvc"),
+            Part::Share("polyurethane", "sheeting.prismatic.polyurethane"),
             Part::Share("adhesive", "sheeting.prismatic.adhesive"),
         ],
     )

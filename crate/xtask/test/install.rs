@@ -1,8 +1,9 @@
-//! What the tests need besides cargo: the wasm target, Node, two browsers, and the packages of
-//! tests/page. What is missing is installed where that can be done without asking.
+//! What the tests need besides cargo: the wasm target, Node, two browsers, the packages of tests/page, and
+//! Python with the libraries of tests/oracle. What is missing is installed where that can be done without asking.
 
-use crate::{Outcome, page, place, program};
+use crate::{Outcome, oracles as scripts, page, place, program};
 use std::path::Path;
+use std::process::Stdio;
 
 /// Debian's browsers: package, program, and the variable that names another program.
 const BROWSERS: &[(&str, &str, &str)] =
@@ -15,7 +16,8 @@ pub fn all() -> Outcome {
         return Err("Node 20 or later with npm is needed, for the tests of the page".into());
     }
     browsers()?;
-    packages()
+    packages()?;
+    oracles()
 }
 
 fn wasm_target() -> Outcome {
@@ -41,10 +43,32 @@ fn browsers() -> Outcome {
              by FACELOAD_CHROMIUM and FACELOAD_FIREFOX"
         ));
     }
+    from_debian(&missing)
+}
+
+/// Python 3.11 to 3.13 with its libraries; FACELOAD_PYTHON names another than Debian's.
+pub fn oracles() -> Outcome {
+    let python = std::env::var("FACELOAD_PYTHON").unwrap_or_else(|_| "python3".to_owned());
+    // Debian keeps what a new environment needs in a package of its own.
+    let can_make = || {
+        let mut command = program::program(&python, &["-c", "import venv, ensurepip"]);
+        command.stdout(Stdio::null()).stderr(Stdio::null()).status().is_ok_and(|status| status.success())
+    };
+    if !can_make() {
+        if !is_root() || !program::is_there("apt-get") {
+            return Err(
+                "missing: Python 3 with venv. On Debian: `apt-get install python3-venv`; elsewhere name yours by FACELOAD_PYTHON".into()
+            );
+        }
+        from_debian(&["python3-venv"])?;
+    }
+    scripts::install(&python)
+}
+
+/// Installs packages of Debian.
+fn from_debian(packages: &[&str]) -> Outcome {
     apt_get(&["update", "-qq"])?;
-    let mut words = vec!["install", "-qq", "-y", "--no-install-recommends"];
-    words.extend(missing);
-    apt_get(&words)
+    apt_get(&[&["install", "-qq", "-y", "--no-install-recommends"], packages].concat())
 }
 
 fn apt_get(words: &[&str]) -> Outcome {

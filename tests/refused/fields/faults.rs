@@ -11,7 +11,7 @@ pub struct Fault {
 }
 
 /// Fields read as a text that take only some.
-const CLOSED: [&str; 7] = ["schema_version", "code", "base", "blank", "electricity", "heat", "value"];
+const CLOSED: [&str; 9] = ["schema_version", "code", "base", "blank", "electricity", "heat", "freight", "vehicle", "value"];
 
 /// The faults of a field, by its reader.
 pub fn faults(field: &Field) -> Vec<Fault> {
