@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { createRequire } from "node:module";
 import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
+import { mapped } from "./editing.mjs";
 import { openPage, settled, startBrowser, themes, until, widths } from "./browser.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -45,8 +46,7 @@ for (const width of [1440, 820, 390]) {
     const { page } = await openPage(browser, { width });
     await page.locator('[data-field="demo"]').selectOption("county");
     await settled(page);
-    await page.locator("#make-map").click();
-    await until(page, () => document.querySelector("#map-found figure"), undefined, "a map");
+    await mapped(page);
     await page.evaluate(() => { for (const part of document.querySelectorAll("main details")) part.open = true; });
     assert.deepEqual(await found(page), []);
     await page.context().close();
@@ -75,8 +75,10 @@ test("one first heading, a language, a name, landmarks", async () => {
 
 test("every control is reached by the Tab key, and shows it", async () => {
   const { page } = await openPage(browser);
+  await settled(page);
   const wanted = ["quantity", "batch", "designs", "life", "demo"].map((field) => `[data-field="${field}"]`);
-  wanted.push("#swings input[type=range]", "[data-explain]");
+  wanted.push("#swings input[type=range]", "[data-explain]", "#f-pair", "#f-indicator", "#f-over", "#f-across", "#f-down", "#make-map");
+  wanted.push("#stages-found .saves button", "#flips-found .saves button", "#flips-found summary", "#sure-found .saves button", "#choices-found .wide-table");
   await page.locator("#edit > summary").press("Enter");
   await page.locator("h1").click();
   const missing = new Set(wanted);

@@ -18,7 +18,7 @@ export function startBrowser() {
 
 // The page, ready, with all it complained of and all it asked the network for.
 export async function openPage(browser, options = {}) {
-  const { width = 1440, theme = "light", address = pageAddress, state = "ready" } = options;
+  const { width = 1440, theme = "light", address = pageAddress, state = "ready", before } = options;
   const context = await browser.newContext({
     viewport: { width, height: 900 },
     colorScheme: theme,
@@ -26,6 +26,7 @@ export async function openPage(browser, options = {}) {
     offline: true,
   });
   const page = await context.newPage();
+  if (before) await page.addInitScript(before);
   const complaints = [];
   const requests = [];
   page.on("console", (line) => {

@@ -21,6 +21,24 @@ export async function changes(page, parts, act) {
   await until(page, differs, [parts, old], `${parts} change`);
 }
 
+// Chooses in a select and reads what the page says at once, before any draw can be there: words that are seen,
+// by the name of their part.
+export const atOnce = (page, select, value, parts) => page.evaluate(([id, wanted, names]) => {
+  const field = document.querySelector(id);
+  field.value = wanted;
+  field.dispatchEvent(new Event("change", { bubbles: true }));
+  return Object.fromEntries(names.map((name) => [name, document.querySelector(name).innerText]));
+}, [select, value, parts]);
+
+// The order on the screen, as text.
+export const orderOf = (page) => page.evaluate(() => JSON.stringify(window.faceload.order.typed()));
+
+// Makes the map and waits until it is there.
+export async function mapped(page) {
+  await page.locator("#make-map").click();
+  await until(page, () => document.querySelector("#map-found figure") && document.querySelector("#map-way").hidden, undefined, "a map");
+}
+
 // The names at the head of the table of loads.
 export const compared = (page) =>
   page.locator("#numbers thead th.number").evaluateAll((all) => all.map((part) => part.textContent));

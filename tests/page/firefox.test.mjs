@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
 import { startFirefox } from "./firefox.mjs";
-import { asked, commandLine, folder, pageAddress, pageFile, shots, withoutWasm } from "./place.mjs";
+import { asked, commandLine, folder, pageAddress, pageFile, printed, shots, withoutWasm } from "./place.mjs";
 
 let firefox;
 before(async () => {
@@ -34,6 +34,23 @@ test("firefox gives the bytes of the command line", async () => {
       assert.ok(got === commandLine(order, per, boundary), `${name}, ${per}, ${boundary}`);
     }
   }
+});
+
+test("firefox makes the draws in a worker from a disk, and finds what the command line finds", async () => {
+  assert.equal(await firefox.open(pageAddress), "ready");
+  const end = Date.now() + 30_000;
+  const done = () => firefox.evaluate("return document.documentElement.dataset.figures === 'here' && document.documentElement.dataset.draws === 'here'");
+  while (!(await done()) && Date.now() < end) await new Promise((next) => setTimeout(next, 50));
+  assert.ok(await done(), "figures are there");
+  assert.equal(await firefox.evaluate("return window.faceload.work.refused()"), false);
+  const order = await firefox.evaluate("return JSON.stringify(window.faceload.order.typed())");
+  for (const [place, ...words] of [["#flips-found", "break-even", "--draws", "500"], ["#sure-found", "spread"]]) {
+    const { heading, sentences } = JSON.parse(printed(order, ...words, "--json"));
+    const seen = await firefox.evaluate("return [...document.querySelectorAll(`${arguments[0]} h3, ${arguments[0]} figure > p:not(.saves)`)].map((part) => part.textContent)", [place]);
+    assert.deepEqual(seen, [heading, ...sentences]);
+    assert.ok(await firefox.evaluate("return document.querySelector(`${arguments[0]} img`).naturalWidth > 200", [place]), "with its picture");
+  }
+  writeFileSync(join(shots, "firefox-1440-draws.png"), await firefox.picture());
 });
 
 test("firefox shows another picture without the wasm", async () => {

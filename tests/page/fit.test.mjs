@@ -1,7 +1,8 @@
 // Every demo order fits its window with everything unfolded, and every control is named and large enough.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { openPage, settled, startBrowser, until } from "./browser.mjs";
+import { openPage, settled, startBrowser } from "./browser.mjs";
+import { mapped } from "./editing.mjs";
 
 let browser;
 before(async () => { browser = await startBrowser(); });
@@ -41,8 +42,7 @@ for (const width of [1440, 820, 390, 320]) {
     for (const name of names) {
       await page.locator('[data-field="demo"]').selectOption(name);
       await settled(page);
-      await page.locator("#make-map").click();
-      await until(page, () => document.querySelector("#map-found figure"), undefined, "a map");
+      await mapped(page);
       await page.evaluate(() => { for (const part of document.querySelectorAll("main details")) part.open = true; });
       assert.deepEqual(await page.evaluate(faults), [], name);
       assert.ok(await page.locator("#not-updated").isHidden(), `${name} is answered`);

@@ -18,14 +18,16 @@ export const asked = ["m2", "order", "m2-year"].flatMap((per) =>
 );
 
 // What `faceload compare --json` prints for this order.
-export function commandLine(order, per, boundary) {
+export const commandLine = (order, per, boundary) => printed(order, "compare", "--json", "--per", per, "--boundary", boundary);
+
+// What a command of faceload prints for this order.
+export function printed(order, command, ...options) {
   const scratch = mkdtempSync(join(tmpdir(), "order-"));
   try {
     const file = join(scratch, "order.json");
     writeFileSync(file, order);
-    const words = ["compare", file, "--json", "--per", per, "--boundary", boundary];
     const faceload = join(target, "release", "faceload");
-    return execFileSync(faceload, words, { maxBuffer: 1 << 28 }).toString();
+    return execFileSync(faceload, [command, file, ...options], { maxBuffer: 1 << 28 }).toString();
   } finally {
     rmSync(scratch, { recursive: true });
   }

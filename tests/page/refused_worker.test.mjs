@@ -1,0 +1,47 @@
+// Where a browser refuses a worker, or a worker fails, the same figures come from the page itself.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { openPage, settled, startBrowser, wordsOf } from "./browser.mjs";
+import { mapped } from "./editing.mjs";
+
+let browser;
+before(async () => { browser = await startBrowser(); });
+after(() => browser?.close());
+
+const parts = ["#answer", "#numbers", "#flips-found", "#sure-found", "#choices-found", "#plan-found"];
+
+async function all(before) {
+  const { page, complaints } = await openPage(browser, { before });
+  await settled(page);
+  await mapped(page);
+  const words = await wordsOf(page, ...parts, "#map-found");
+  const refused = await page.evaluate(() => window.faceload.work.refused());
+  const note = await wordsOf(page, "#sure-note");
+  await page.context().close();
+  assert.deepEqual(complaints, []);
+  return { words, refused, note };
+}
+
+const ways = {
+  "no worker at all": () => { delete window.Worker; },
+  "a worker that is refused": () => { window.Worker = class { constructor() { throw new DOMException("refused", "SecurityError"); } }; },
+  "a worker whose script does not load": () => {
+    window.Worker = class extends EventTarget {
+      constructor() { super(); setTimeout(() => this.onerror(new Event("error", { cancelable: true })), 50); }
+      postMessage() {}
+      terminate() {}
+    };
+  },
+};
+
+for (const [way, before] of Object.entries(ways)) {
+  test(`${way}: the same words, and the page says so`, async () => {
+    const usual = await all();
+    const without = await all(before);
+    assert.equal(usual.refused, false);
+    assert.equal(usual.note.trim(), "");
+    assert.equal(without.refused, true);
+    assert.equal(without.words, usual.words);
+    assert.match(without.note, /refuses a worker/);
+  });
+}
