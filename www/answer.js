@@ -44,7 +44,9 @@
   /** One polite sentence of the final state, half a second after it rests. */
   function speak(view, final) {
     clearTimeout(waiting);
-    if (final) waiting = setTimeout(() => { part("spoken").textContent = view.answer ?? view.pairs[0]?.sentence ?? ""; }, 500);
+    const words = view.answer ?? view.pairs[0]?.sentence ?? "";
+    // What was said is not said again.
+    if (final && words !== part("spoken").textContent) waiting = setTimeout(() => { part("spoken").textContent = words; }, 500);
   }
 
   /**

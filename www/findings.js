@@ -13,6 +13,8 @@
   let sure = null;
   let sureOf = "";
 
+  /** How often draws were asked for. */
+  let turn = 0;
   /** The lanes that are under way. */
   const busy = new Set();
 
@@ -79,17 +81,20 @@
 
   async function all() {
     const of = current;
+    turn += 1;
+    const mine = turn;
     const draws = find("sure", "sure_json", [], showSure).then((done) => {
       if (done && done !== true) { faceload.answer(of.view, null, "single values; the draws failed"); state("draws", "failed"); }
     });
-    const stages = find("stages", "stages_json", [], (found) => faceload.figure(part("stages-found"), found, "stages"));
-    if (of.view.pairs.length === 0) {
-      await Promise.all([draws, stages]);
-      return;
-    }
-    await Promise.all([draws, stages,
-      find("drivers", "drivers_json", [], (found) => faceload.figure(part("drivers-found"), found, "drivers")),
-      faceload.flips.find(), find("choices", "choices_json", [], showChoices).then((done) => { if (done && done !== true) refuse("plan", done); })]);
+    find("stages", "stages_json", [], (found) => faceload.figure(part("stages-found"), found, "stages"));
+    if (of.view.pairs.length === 0) return;
+    find("drivers", "drivers_json", [], (found) => faceload.figure(part("drivers-found"), found, "drivers"));
+    // The answer comes first: longer work begins when its draws are there.
+    await draws;
+    if (mine !== turn) return;
+    faceload.flips.find();
+    const done = await find("choices", "choices_json", [], showChoices);
+    if (done && done !== true) refuse("plan", done);
   }
 
   function stale(view, order, question) {
@@ -110,6 +115,6 @@
     find, wait, settle,
     /** Draws of what is on the screen. */
     start: () => { if (current) all(); },
-    stop: () => { for (const lane of [...LANES, "map"]) faceload.work.drop(lane); },
+    stop: () => { turn += 1; for (const lane of [...LANES, "map"]) faceload.work.drop(lane); },
   };
 })();

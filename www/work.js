@@ -88,7 +88,11 @@
 
     return {
       start: () => { spawn(); next(); },
-      add(job) { queue.push(job); next(); },
+      add(job) {
+        queue.push(job);
+        if (!worker && !refused && module) spawn();
+        next();
+      },
       drop(lane) {
         const place = queue.findIndex((job) => job.lane === lane);
         if (place >= 0) queue.splice(place, 1)[0].done({ dropped: true });
@@ -111,7 +115,6 @@
       module = compiled;
       address = URL.createObjectURL(new Blob([part("glue").textContent, "\n", part("worker").textContent], { type: "text/javascript" }));
       quick.start();
-      patient.start();
     },
     /** The newest question of a lane counts; an older one is answered by `dropped`. */
     ask(lane, call, order, asked, told) {
