@@ -31,8 +31,9 @@
       canvas.style.height = `${height}px`;
       // A panel without ranges is lower; what stands below keeps its place until they come.
       const frame = canvas.parentElement;
-      const least = frame.dataset.width === String(width) ? Math.max(height, Number(frame.dataset.least)) : height;
-      Object.assign(frame.dataset, { width, least });
+      const form = `${width} px, ${view.alternatives.length} alternatives`;
+      const least = frame.dataset.form === form ? Math.max(height, Number(frame.dataset.least)) : height;
+      Object.assign(frame.dataset, { form, least });
       canvas.style.marginBottom = `${least - height}px`;
       part(`title-${indicator.id}`).textContent = indicator.label;
       const values = view.alternatives.map((one, index) => `${one.id} ${indicator.texts[index]}`).join(", ");

@@ -4,8 +4,9 @@
 use std::io::{IsTerminal, Write};
 
 use clap::ValueEnum;
-use faceload_core::analysis::{Design, NUMBERS, Settings};
+use faceload_core::analysis::{Design, NUMBERS, SCANNED, Settings};
 use faceload_core::comparison::Comparison;
+use faceload_core::factors::Tables;
 use faceload_core::load::Indicator;
 use faceload_core::order::Order;
 use faceload_report::figure::Figure;
@@ -36,6 +37,40 @@ impl IndicatorArgument {
     }
 }
 
+/// An order, a pair of its alternatives, and the indicator that is looked at.
+#[derive(clap::Args)]
+pub struct PairArguments {
+    #[command(flatten)]
+    order: input::OrderArguments,
+    /// These two alternatives; without it, the first of the order's pairs.
+    #[arg(long, value_name = "A,B")]
+    between: Option<String>,
+    /// The indicator.
+    #[arg(long, value_enum, default_value = "co2e")]
+    indicator: IndicatorArgument,
+}
+
+/// What is looked at.
+pub struct Looked {
+    /// The tables.
+    pub tables: Tables,
+    /// The comparison.
+    pub comparison: Comparison,
+    /// The pair, which shares a line.
+    pub pair: (usize, usize),
+    /// The indicator.
+    pub indicator: Indicator,
+}
+
+impl PairArguments {
+    /// Compares the order and finds the pair.
+    pub fn looked_at(&self) -> Result<Looked, Failure> {
+        let (tables, comparison) = input::compared(&self.order)?;
+        let pair = sharing_pair(&comparison, self.between.as_deref())?;
+        Ok(Looked { tables, comparison, pair, indicator: self.indicator.indicator() })
+    }
+}
+
 /// How numbers are spread over the draws.
 #[derive(Clone, Copy, ValueEnum)]
 pub enum DesignArgument {
@@ -60,13 +95,23 @@ pub struct DrawArguments {
 }
 
 impl DrawArguments {
+    /// The settings of a scan, whose draws are made anew at each of many values.
+    pub fn scan(&self, number: usize) -> Result<Settings, Failure> {
+        self.up_to(number, SCANNED)
+    }
+
     /// The settings, with another number of draws where none is given.
     pub fn settings(&self, number: usize) -> Result<Settings, Failure> {
+        self.up_to(number, *NUMBERS.end())
+    }
+
+    fn up_to(&self, number: usize, most: usize) -> Result<Settings, Failure> {
+        let numbers = *NUMBERS.start()..=most;
         let number = match &self.draws {
             None => number,
-            Some(text) => text.parse().ok().filter(|number| NUMBERS.contains(number)).ok_or_else(|| {
+            Some(text) => text.parse().ok().filter(|number| numbers.contains(number)).ok_or_else(|| {
                 let help = format!("leave it out for {number}");
-                Failure::Input(vec![format!("--draws: `{text}` where {} was wanted; {help}", sureness::numbers())])
+                Failure::Input(vec![format!("--draws: `{text}` where {} was wanted; {help}", sureness::numbers(&numbers))])
             })?,
         };
         let design = match self.design {
@@ -95,7 +140,7 @@ pub fn pair(comparison: &Comparison, between: Option<&str>) -> Result<(usize, us
 }
 
 /// The same, where the two must share a line.
-pub fn sharing_pair(comparison: &Comparison, between: Option<&str>) -> Result<(usize, usize), Failure> {
+fn sharing_pair(comparison: &Comparison, between: Option<&str>) -> Result<(usize, usize), Failure> {
     let (a, b) = pair(comparison, between)?;
     if comparison.shared(a, b).is_empty() {
         let id = |place: usize| comparison.models[place].alternative.id.as_str();

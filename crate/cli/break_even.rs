@@ -3,14 +3,15 @@
 use faceload_core::analysis::{Kept, Over, POINTS, Pairing, break_even};
 use faceload_report::{flip_panels, flips};
 
-use crate::{Failure, asked, input};
+use crate::asked::{self, Looked};
+use crate::{Failure, input};
 
 /// What the command takes.
 #[derive(clap::Args)]
 #[command(after_help = input::DEMOS_HELP)]
 pub struct Arguments {
     #[command(flatten)]
-    order: input::OrderArguments,
+    looked: asked::PairArguments,
     /// What varies: quantity, batch, colours, designs, life, or the id of an input.
     #[arg(long, default_value = "quantity")]
     over: String,
@@ -20,12 +21,6 @@ pub struct Arguments {
     /// The last value.
     #[arg(long, requires = "from", allow_negative_numbers = true)]
     to: Option<f64>,
-    /// These two alternatives; without it, the first of the order's pairs.
-    #[arg(long, value_name = "A,B")]
-    between: Option<String>,
-    /// The indicator.
-    #[arg(long, value_enum, default_value = "co2e")]
-    indicator: asked::IndicatorArgument,
     #[command(flatten)]
     draws: asked::DrawArguments,
     #[command(flatten)]
@@ -34,14 +29,12 @@ pub struct Arguments {
 
 /// Runs it.
 pub fn run(arguments: &Arguments) -> Result<String, Failure> {
-    let (tables, comparison) = input::compared(&arguments.order)?;
-    let pair = asked::sharing_pair(&comparison, arguments.between.as_deref())?;
-    let indicator = arguments.indicator.indicator();
+    let Looked { tables, comparison, pair, indicator } = arguments.looked.looked_at()?;
     let given = arguments.from.zip(arguments.to);
     let axis = Over::read(&arguments.over, &tables)
         .and_then(|over| over.axis(&comparison.order, &tables, given, POINTS))
         .map_err(|fault| asked::unvaried("--over", &fault))?;
-    let settings = arguments.draws.settings(1_000)?;
+    let settings = arguments.draws.scan(1_000)?;
     let pairing = Pairing::of(&tables, &comparison, pair.0, pair.1, indicator);
     let found = break_even(&pairing, axis, settings, &mut Kept::default(), asked::progress("break-even"));
     let Some(found) = found else { return Err(Failure::Input(Vec::new())) };

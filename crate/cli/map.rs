@@ -3,7 +3,8 @@
 use faceload_core::analysis::{Kept, Over, Pairing, map};
 use faceload_report::{flip_panels, flips};
 
-use crate::{Failure, asked, input};
+use crate::asked::{self, Looked};
+use crate::{Failure, input};
 
 /// Values along each side of a map.
 const SIDE: usize = 9;
@@ -13,16 +14,10 @@ const SIDE: usize = 9;
 #[command(after_help = input::DEMOS_HELP)]
 pub struct Arguments {
     #[command(flatten)]
-    order: input::OrderArguments,
+    looked: asked::PairArguments,
     /// The two that vary, across and down: quantity, batch, colours, designs, life, or ids of inputs.
     #[arg(long, value_name = "X,Y", default_value = "quantity,colours")]
     over: String,
-    /// These two alternatives; without it, the first of the order's pairs.
-    #[arg(long, value_name = "A,B")]
-    between: Option<String>,
-    /// The indicator.
-    #[arg(long, value_enum, default_value = "co2e")]
-    indicator: asked::IndicatorArgument,
     #[command(flatten)]
     draws: asked::DrawArguments,
     #[command(flatten)]
@@ -31,9 +26,7 @@ pub struct Arguments {
 
 /// Runs it.
 pub fn run(arguments: &Arguments) -> Result<String, Failure> {
-    let (tables, comparison) = input::compared(&arguments.order)?;
-    let pair = asked::sharing_pair(&comparison, arguments.between.as_deref())?;
-    let indicator = arguments.indicator.indicator();
+    let Looked { tables, comparison, pair, indicator } = arguments.looked.looked_at()?;
     let axis = |name: &str| {
         Over::read(name, &tables)
             .and_then(|over| over.axis(&comparison.order, &tables, None, SIDE))
@@ -48,7 +41,7 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
             )]));
         }
     };
-    let settings = arguments.draws.settings(500)?;
+    let settings = arguments.draws.scan(500)?;
     let pairing = Pairing::of(&tables, &comparison, pair.0, pair.1, indicator);
     let Some(found) = map(&pairing, across, down, settings, &mut Kept::default(), asked::progress("map")) else {
         return Err(Failure::Input(Vec::new()));

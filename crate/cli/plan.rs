@@ -24,7 +24,7 @@ pub struct Arguments {
 pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let (_, comparison) = input::compared(&arguments.order)?;
     let indicator = arguments.indicator.indicator();
-    let plan = mixed(&comparison, indicator, arguments.draws.settings(2_000)?);
+    let plan = mixed(&comparison, indicator, arguments.draws.scan(2_000)?);
     let figure = flips::mixed(&comparison, indicator, &plan);
     arguments.form.show(&figure, &comparison.order, || panel::no_picture("the plan"))
 }

@@ -3,7 +3,7 @@
 //! Digits follow the interval; shares of draws are said as "in N of 100 draws of our input ranges", never as a
 //! probability, and never as none or all of them.
 
-use faceload_core::analysis::{Draws, Finding, Interval, NUMBERS, PairSpread, wilson};
+use faceload_core::analysis::{Draws, Finding, Interval, PairSpread, wilson};
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
 use faceload_core::quantity::{group, last_place, write_to_place};
@@ -365,7 +365,7 @@ pub fn ranks(comparison: &Comparison, draws: &Draws, indicator: Indicator) -> Op
     })
 }
 
-/// The range of numbers of draws, in words.
-pub fn numbers() -> String {
-    format!("a whole number from {} to {}", NUMBERS.start(), NUMBERS.end())
+/// A range of numbers of draws, in words.
+pub fn numbers(range: &std::ops::RangeInclusive<usize>) -> String {
+    format!("a whole number from {} to {}", range.start(), range.end())
 }

@@ -106,6 +106,13 @@ fn draws_that_cannot_be_made_are_refused() {
 }
 
 #[test]
+fn a_scan_takes_fewer_draws_than_one_comparison() {
+    for command in ["break-even", "map", "switches", "plan"] {
+        refused(faceload(&[command, "stop", "--draws", "1000000"]), &["1000000", "a whole number from 100 to 20000"]);
+    }
+}
+
+#[test]
 fn what_cannot_be_varied_is_refused_with_a_way_out() {
     let over = |over: &str| faceload(&["break-even", "stop", "--over", over]);
     refused(over("oven.exhaus"), &["oven.exhaus", "did you mean `oven.exhaust`?"]);

@@ -13,7 +13,9 @@ table = {row["id"]: float(row["value"]) for row in rows("factors.csv") if row["i
 for row, value in table.items():
     _, report, gas = row.split(".")
     theirs = globalwarmingpotentials.data[f"{report.upper()}GWP100"]
-    if gas == "n2o":
+    if gas == "common":
+        count.near(row, value, theirs["CO2"], 1e-12)
+    elif gas == "n2o":
         count.near(row, value, theirs["N2O"], 1e-12)
     elif report == "ar6" and gas in ("ch4", "ch4-fugitive"):
         # The package has only the value before the split: it must lie between the two.

@@ -36,6 +36,9 @@ impl Default for Settings {
 /// The fewest and the most draws that can be asked for.
 pub const NUMBERS: std::ops::RangeInclusive<usize> = 100..=1_000_000;
 
+/// The most draws at each value of a scan: they are all kept at once.
+pub const SCANNED: usize = 20_000;
+
 /// Draws made at once; between two batches the work can be cancelled.
 const BATCH: usize = 10 * BLOCK;
 

@@ -23,7 +23,7 @@ mod variance;
 
 pub use break_even::{BreakEven, Crossing, Point, break_even};
 pub use column::{Drawn, Shape};
-pub use draws::{Draws, Kept, NUMBERS, PairDraws, Settings};
+pub use draws::{Draws, Kept, NUMBERS, PairDraws, SCANNED, Settings};
 pub use drivers::{Driver, Drivers, Weak, drivers};
 pub use elasticity::{elasticities, elasticity_of, gradient};
 pub use finding::{Finding, PairSpread, finding};

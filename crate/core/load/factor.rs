@@ -109,7 +109,9 @@ impl Factors<'_> {
             let mass = self.book.rate::<Per<Mass, Q>>(&format!("{stem}.co2e.{gas}")).formula();
             mass.converted(potential)
         };
-        let potential = |gas: &str| self.book.rate::<Co2ePerKg>(&format!("{gwp}.{gas}")).formula();
+        // The potential of CO2 stands under that of every gas, so its error is one draw for all.
+        let common = self.book.rate::<Share>(&format!("{gwp}.common"));
+        let potential = |gas: &str| self.book.rate::<Co2ePerKg>(&format!("{gwp}.{gas}")).formula() * common;
         gas("co2", Formula::fixed(of::<Co2ePerKg>(1.0))) + gas("ch4", potential("ch4")) + gas("n2o", potential("n2o"))
     }
 
