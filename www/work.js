@@ -50,8 +50,9 @@
 
     function heard(data) {
       if (data.refused) inThePage();
-      else if (data.id === running?.id && "share" in data) running.told?.(data.share);
-      else if (data.id === running?.id) {
+      else if (!running || data.id !== running.id) return;
+      else if ("share" in data) running.told?.(data.share);
+      else {
         // After a fault of the program nothing of it is trusted.
         if (data.failed) spawn();
         end(data);
