@@ -50,9 +50,8 @@
 
     function heard(data) {
       if (data.refused) inThePage();
-      // Of what was dropped meanwhile nothing is heard; a worker that is ready has no work yet.
-      if (!running || data.id !== running.id) return;
-      if ("share" in data) running.told?.(data.share);
+      else if (!running || data.id !== running.id) return;
+      else if ("share" in data) running.told?.(data.share);
       else {
         // After a fault of the program nothing of it is trusted.
         if (data.failed) spawn();
@@ -88,11 +87,7 @@
 
     return {
       start: () => { spawn(); next(); },
-      add(job) {
-        queue.push(job);
-        if (!worker && !refused && module) spawn();
-        next();
-      },
+      add(job) { queue.push(job); next(); },
       drop(lane) {
         const place = queue.findIndex((job) => job.lane === lane);
         if (place >= 0) queue.splice(place, 1)[0].done({ dropped: true });
@@ -115,6 +110,7 @@
       module = compiled;
       address = URL.createObjectURL(new Blob([part("glue").textContent, "\n", part("worker").textContent], { type: "text/javascript" }));
       quick.start();
+      patient.start();
     },
     /** The newest question of a lane counts; an older one is answered by `dropped`. */
     ask(lane, call, order, asked, told) {
