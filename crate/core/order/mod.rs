@@ -11,6 +11,7 @@ mod job;
 mod line;
 mod measured;
 mod read;
+pub mod rows;
 mod shape;
 mod site;
 mod strict;

@@ -88,10 +88,10 @@ pub struct Order {
 }
 
 /// The most lines an order may have.
-const MOST_LINES: usize = 20_000;
+pub(super) const MOST_LINES: usize = 20_000;
 
 /// The most signs an order may have.
-const MOST_SIGNS: u64 = 1_000_000_000;
+pub(super) const MOST_SIGNS: u64 = 1_000_000_000;
 
 impl Order {
     /// Understands a document; all faults at once.
