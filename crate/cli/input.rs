@@ -14,7 +14,7 @@ use toml::de::{DeTable, DeValue};
 use crate::{BoundaryArgument, Failure, PerArgument};
 
 /// Named beside every help text.
-pub const DEMOS_HELP: &str = "ORDER is a file (TOML or JSON), `-` for standard input, or a demo: stop, diamonds, diamonds-stock, blades, guide, custom, speed, county, metric; without one, stop.";
+pub const DEMOS_HELP: &str = "ORDER is a file (TOML, JSON, or rows as CSV), `-` for standard input, or a demo: stop, diamonds, diamonds-stock, blades, guide, custom, speed, county, metric; without one, stop.";
 
 /// What every command about orders takes.
 #[derive(clap::Args)]
@@ -99,7 +99,7 @@ pub fn compared_with(tables: &Tables, names: &[String], per: Per, boundary: Opti
     let names = if names.is_empty() { &first } else { names };
     let mut sum: Option<Order> = None;
     for name in names {
-        let order = Order::read(document(name)?, tables).map_err(|faults| Failure::Input(cautions::faults(&faults)))?;
+        let order = Order::read(document(name, tables)?, tables).map_err(|faults| Failure::Input(cautions::faults(&faults)))?;
         sum = Some(match sum {
             None => order,
             Some(before) => before.joined_by(order).map_err(|fault| Failure::Input(vec![fault.to_string()]))?,
@@ -125,10 +125,13 @@ pub fn alternative(comparison: &Comparison, id: &str) -> Result<usize, Failure> 
     })
 }
 
-fn document(name: &str) -> Result<Document, Failure> {
+fn document(name: &str, tables: &Tables) -> Result<Document, Failure> {
     let read = |fault: OrderFault| Failure::Input(vec![fault.to_string()]);
     if let Some(demo) = demo::find(name) {
         return Document::json(demo.name, demo.text).map_err(read);
+    }
+    if [".csv", ".tsv", ".tab"].iter().any(|ending| name.to_lowercase().ends_with(ending)) {
+        return crate::rows::document(name, tables);
     }
     let text = text_of(name)?;
     if text.len() > Document::LONGEST {
@@ -139,7 +142,8 @@ fn document(name: &str) -> Result<Document, Failure> {
     if is_json { Document::json(name, &text) } else { toml_document(name, &text) }.map_err(read)
 }
 
-fn text_of(name: &str) -> Result<String, Failure> {
+/// The bytes of a file, or of standard input.
+pub fn bytes_of(name: &str) -> Result<Vec<u8>, Failure> {
     let mut bytes = Vec::new();
     let read =
         if name == "-" { std::io::stdin().read_to_end(&mut bytes).map(|_| ()) } else { std::fs::read(name).map(|read| bytes = read) };
@@ -151,6 +155,21 @@ fn text_of(name: &str) -> Result<String, Failure> {
             words::join(&demos)
         )]));
     }
+    Ok(bytes)
+}
+
+/// Writes a result to a file.
+pub fn write(file: &str, text: &str) -> Result<(), Failure> {
+    std::fs::write(file, text).map_err(|error| {
+        Failure::Input(vec![format!(
+            "{file}: cannot be written ({}) where a file for the result was wanted; give another place",
+            reason(&error)
+        )])
+    })
+}
+
+fn text_of(name: &str) -> Result<String, Failure> {
+    let bytes = bytes_of(name)?;
     String::from_utf8(bytes).map_err(|error| {
         let line = error.as_bytes()[..error.utf8_error().valid_up_to()].iter().filter(|byte| **byte == b'\n').count() + 1;
         Failure::Input(vec![format!("{name}, line {line}: bytes that are not UTF-8 where text was wanted; save the file as UTF-8")])

@@ -13,6 +13,7 @@ mod input;
 mod lines;
 mod map;
 mod plan;
+mod rows;
 mod sources;
 mod spread;
 mod stages;
@@ -54,6 +55,8 @@ enum Command {
     Plan(plan::Arguments),
     /// Show for each job which alternative can make it, why not, and its loads.
     Lines(lines::Arguments),
+    /// Read rows of a spreadsheet as an order; say what was understood and what was not.
+    Rows(rows::Arguments),
     /// List the sources of the tables, with licence and credit.
     Sources(sources::Arguments),
     /// List the electricity areas, fuels, freight and vehicles, with what each emits.
@@ -121,6 +124,7 @@ fn main() -> ExitCode {
         Command::Switches(arguments) => switches::run(&arguments),
         Command::Plan(arguments) => plan::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
+        Command::Rows(arguments) => rows::run(&arguments),
         Command::Sources(arguments) => sources::run(&arguments),
         Command::Areas(arguments) => areas::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),

@@ -14,6 +14,7 @@ pub mod job_lines;
 pub mod labels;
 pub mod panel;
 pub mod result;
+pub mod row_report;
 pub mod source_list;
 pub mod stages;
 pub mod sureness;

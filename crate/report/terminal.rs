@@ -90,10 +90,15 @@ pub fn comparison(comparison: &Comparison, draws: &Draws, between: Option<(usize
 
 /// A figure as text; its heading bold where asked.
 pub fn figure(figure: &Figure, order: &Order, bold: bool) -> String {
+    format!("{}\n{}", figure_alone(figure, bold), standing(order))
+}
+
+/// The same where no order stands behind it.
+pub fn figure_alone(figure: &Figure, bold: bool) -> String {
     let heading = if bold { format!("\u{1b}[1m{}\u{1b}[0m\n", figure.heading) } else { format!("{}\n", figure.heading) };
     let sentences: String = figure.sentences.iter().map(|sentence| wrapped(sentence, 2)).collect();
     let tables: String = figure.tables.iter().map(|table| format!("\n{}", table.text())).collect();
-    format!("{heading}{sentences}{tables}\n{}", standing(order))
+    format!("{heading}{sentences}{tables}")
 }
 
 /// What stands under every output: what is not covered, the caution, what kind of statement it is, on which tables.

@@ -33,7 +33,10 @@ pub(super) fn read(text: &str, decimal_comma: bool) -> Result<Map<String, Value>
         return Err((quoted(text), "colours whose shares sum to 100 %".to_owned(), WRITE.to_owned()));
     }
     let rest = 100.0 - known;
-    Ok(shares.into_iter().map(|(colour, share)| (colour.name().to_owned(), Value::String(format!("{} %", share.unwrap_or(rest))))).collect())
+    Ok(shares
+        .into_iter()
+        .map(|(colour, share)| (colour.name().to_owned(), Value::String(format!("{} %", share.unwrap_or(rest)))))
+        .collect())
 }
 
 fn one(part: &str, decimal_comma: bool) -> Result<(Colour, Option<f64>), Unread> {

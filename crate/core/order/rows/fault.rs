@@ -34,7 +34,7 @@ impl RowFault {
         match (self.column, self.name.as_str()) {
             (None, _) => "no column".to_owned(),
             (Some(column), "") => format!("column {}", letters(column)),
-            (Some(column), name) => format!("column {} (`{name}`)", letters(column)),
+            (Some(column), name) => plain(&format!("column {} (`{name}`)", letters(column))),
         }
     }
 

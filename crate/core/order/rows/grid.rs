@@ -79,8 +79,7 @@ pub(super) fn read(file: &str, text: &str, separator: Option<char>) -> Result<(V
 
 /// The first rows, numbered as a spreadsheet does: empty lines count, line breaks inside a cell don't.
 fn rows(text: &str, separator: char, most: usize) -> Vec<Row> {
-    let mut reader =
-        ReaderBuilder::new().delimiter(separator as u8).has_headers(false).flexible(true).from_reader(text.as_bytes());
+    let mut reader = ReaderBuilder::new().delimiter(separator as u8).has_headers(false).flexible(true).from_reader(text.as_bytes());
     let mut record = StringRecord::new();
     let mut rows = Vec::new();
     let mut number = 0;
@@ -108,8 +107,9 @@ fn sniff(text: &str) -> char {
         let decimal = separator == ',' && every_comma_is_between_digits(text);
         if columns < 2 || decimal { (0, 0, 0) } else { (named, 100 * alike / rows.len().max(1), columns) }
     };
-    // Of equal ones the last wins: the first of the list is the rarest inside a cell.
-    SEPARATORS.iter().rev().map(|(separator, _)| *separator).max_by_key(|separator| fit(*separator)).unwrap_or(',')
+    // Of equal ones the last wins, which is the first of the list: the rarest inside a cell.
+    let fitting = SEPARATORS.iter().rev().map(|(separator, _)| (fit(*separator), *separator)).filter(|(fit, _)| fit.2 > 0);
+    fitting.max_by_key(|(fit, _)| *fit).map_or(',', |(_, separator)| separator)
 }
 
 /// Whether commas look like decimal marks alone, beside another separator.

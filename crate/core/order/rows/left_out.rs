@@ -12,7 +12,8 @@ pub fn left_out(rows: &Rows) -> String {
         text.push_str(&record(&mut names.map(field)));
     }
     for (number, cells, faults) in &rows.listed {
-        let reasons: Vec<String> = faults.iter().map(|place| &rows.faults[*place]).map(|fault| format!("{}: {}", fault.place(), fault.words())).collect();
+        let reasons: Vec<String> =
+            faults.iter().map(|place| &rows.faults[*place]).map(|fault| format!("{}: {}", fault.place(), fault.words())).collect();
         let reason = format!("row {number}: {}", reasons.join(" | "));
         let padded = (0..width).map(|place| cells.get(place).map_or("", String::as_str)).chain([reason.as_str()]);
         text.push_str(&record(&mut padded.map(field)));

@@ -130,11 +130,7 @@ impl RowReader<'_, '_, '_> {
         let several = codes.len().max(sizes.as_ref().map_or(0, Vec::len));
         if several > 1 {
             if codes.len() > 1 && sizes.as_ref().is_some_and(|sizes| sizes.len() != codes.len()) {
-                self.refuse(
-                    Field::Code,
-                    "as many sign codes as sizes, or one of each",
-                    "give each sign a row of its own",
-                );
+                self.refuse(Field::Code, "as many sign codes as sizes, or one of each", "give each sign a row of its own");
             }
             if quantity.is_some_and(|quantity| quantity > 1) || designs.is_some_and(|designs| designs > 1) {
                 let field = if codes.len() > 1 { Field::Code } else { Field::Size };
@@ -167,7 +163,13 @@ impl RowReader<'_, '_, '_> {
     }
 
     /// One sign of the row.
-    fn sign(&mut self, written: Option<&str>, size: Option<FaceSize>, colours: Option<Map<String, Value>>, facts: &mut Facts) -> Option<Sign> {
+    fn sign(
+        &mut self,
+        written: Option<&str>,
+        size: Option<FaceSize>,
+        colours: Option<Map<String, Value>>,
+        facts: &mut Facts,
+    ) -> Option<Sign> {
         let code = written.map(|written| self.with.codes.find(written));
         let known = code.and_then(|code| code.row);
         let variant = code.is_some_and(|code| code.variant);
@@ -182,12 +184,10 @@ impl RowReader<'_, '_, '_> {
         // A code fixes its shape and colours; what holds where a row is missing something is not asked.
         let shape = if known.is_some() { self.own(Field::Shape) } else { self.text(Field::Shape) };
         let shape = shape.map(|text| shape_word(&text));
-        if let (None, None) = (known, &shape) {
-            self.lacks(written, Field::Shape, "its shape is not known");
-        }
-        if known.is_none() && colours.is_none() && self.faults.iter().all(|fault| fault.column != self.with.column(Field::Colours) || fault.column.is_none()) {
-            self.lacks(written, Field::Colours, "its colours are not known");
-        }
+        let unread = self.with.column(Field::Colours).is_some_and(|column| self.faults.iter().any(|fault| fault.column == Some(column)));
+        let lacking = [(Field::Shape, shape.is_none()), (Field::Colours, colours.is_none() && !unread)];
+        let lacking: Vec<Field> = lacking.into_iter().filter(|(_, lacks)| *lacks && known.is_none()).map(|(field, _)| field).collect();
+        self.lacks(&lacking);
         put("shape", shape.map(Value::String));
         if let Some(mut size) = size {
             if let Some(row) = known.filter(|row| !size.stated && lies_the_other_way(&size, row))
@@ -203,11 +203,16 @@ impl RowReader<'_, '_, '_> {
             put(word, self.text(field).map(|text| Value::String(text.to_lowercase())));
         }
         put("blank", self.text(Field::Blank).map(|text| Value::String(text.to_lowercase().replace("aluminum", "aluminium"))));
-        put("sides", self.text(Field::Sides).map(|text| Value::String(match text.to_lowercase().as_str() {
-            "one" | "single" => "1".to_owned(),
-            "two" | "double" => "2".to_owned(),
-            _ => text,
-        })));
+        put(
+            "sides",
+            self.text(Field::Sides).map(|text| {
+                Value::String(match text.to_lowercase().as_str() {
+                    "one" | "single" => "1".to_owned(),
+                    "two" | "double" => "2".to_owned(),
+                    _ => text,
+                })
+            }),
+        );
         put("batch", self.whole(Field::Batch).map(Value::from));
         put("stock", self.stock().map(Value::Bool));
         if variant && let (Some(written), Some(row)) = (written, known) {
@@ -238,13 +243,16 @@ impl RowReader<'_, '_, '_> {
         shown + &note
     }
 
-    /// A sign that no code describes lacks something.
-    fn lacks(&mut self, code: Option<&str>, field: Field, what: &str) {
-        let give = |word: &str, example: &str| format!("give it in a column, or say what holds where it is missing, such as `{word}={example}`");
-        let help = if field == Field::Shape { give("shape", "rectangle") } else { give("colours", "red 60 %; white 40 %") };
-        match (code, self.with.column(Field::Code)) {
-            (Some(_), Some(_)) => self.refuse(Field::Code, &format!("a sign code measured so far ({what})"), &help),
-            _ => self.refuse(field, field.label(), &help),
+    /// A sign that no code of the table describes lacks something.
+    fn lacks(&mut self, lacking: &[Field]) {
+        let example = |field: &Field| if *field == Field::Shape { "`shape=rectangle`" } else { "`colours=red 60 %; white 40 %`" };
+        let words = lacking.iter().map(|field| field.label()).collect::<Vec<_>>().join(" and ");
+        let examples = lacking.iter().map(example).collect::<Vec<_>>().join(" and ");
+        if !lacking.is_empty() {
+            let help = format!("give the {words} in columns of their own, or say what holds where they are missing, such as {examples}");
+            let help =
+                if lacking.len() == 1 { help.replace("columns of their own", "a column").replace("they are", "it is") } else { help };
+            self.refuse(Field::Code, &format!("a sign code measured so far, or {words} beside it"), &help);
         }
     }
 

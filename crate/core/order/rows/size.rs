@@ -57,7 +57,9 @@ enum Mark {
     /// `H` or `high`.
     High,
     /// Between two sizes; a slash may mean something else.
-    Apart { slash: bool },
+    Apart {
+        slash: bool,
+    },
     /// Between feet and inches.
     Dash,
 }
@@ -107,7 +109,10 @@ fn one(marks: &[Mark], usual: Option<&str>) -> Result<(FaceSize, bool), Unread> 
     let mut lengths = sides.iter().map(length);
     let (Some(mut width), mut height) = (lengths.next(), lengths.next()) else { return Err((SIZE, WRITE)) };
     if height.as_ref().is_some_and(|height| feet_by_inches(&width, height)) {
-        return Err(("width and height of one face", "feet by inches, and more than twelve times as long as high: write both in inches if those were meant"));
+        return Err((
+            "width and height of one face",
+            "feet by inches, and more than twelve times as long as high: write both in inches if those were meant",
+        ));
     }
     let marked = (sides[0].2, sides.get(1).and_then(|side| side.2));
     if let (Some(Mark::High), _) | (_, Some(Mark::Wide)) = marked
@@ -153,9 +158,8 @@ fn marks(text: &str, decimal_comma: bool) -> Result<Vec<Mark>, Unread> {
                 if digits.is_empty() {
                     (None, 1)
                 } else {
-                    let whole = cell::number(digits, decimal_comma).map_err(|_| {
-                        if digits.contains([',', '.']) { (SIZE, cell::mark_help(decimal_comma)) } else { (SIZE, WRITE) }
-                    })?;
+                    let whole = cell::number(digits, decimal_comma)
+                        .map_err(|_| if digits.contains([',', '.']) { (SIZE, cell::mark_help(decimal_comma)) } else { (SIZE, WRITE) })?;
                     let (number, further) = with_fraction(whole, &rest[digits.len()..]);
                     (Some(Mark::Number(number)), digits.len() + further)
                 }
