@@ -32,6 +32,15 @@
       const { answer, faults } = asked(() => wasm_bindgen.view_json(order, question));
       return faults ? { faults } : { view: JSON.parse(answer) };
     },
+    rows(bytes, question) {
+      const { answer, faults } = asked(() => wasm_bindgen.rows_json(bytes, question));
+      return faults ? { faults } : { report: JSON.parse(answer) };
+    },
+    rowsInOrder(bytes, question, order, beside) {
+      const { answer, faults } = asked(() => wasm_bindgen.rows_in_order_json(bytes, question, order, beside));
+      return faults ? { faults } : { order: JSON.parse(answer) };
+    },
+    rowsLeftOut: (bytes, question) => wasm_bindgen.rows_left_out(bytes, question),
     explain: (alternative, indicator) => JSON.parse(wasm_bindgen.explain_json(alternative, indicator)),
     takeIntervals: (intervals) => wasm_bindgen.take_intervals(intervals),
     drawLoads: (canvas, indicator, width, theme) => wasm_bindgen.draw_loads(canvas, indicator, width, theme),

@@ -45,6 +45,8 @@
       ...(svg ? [button("SVG", () => save.svg(name, svg)), button("PNG", () => save.png(name, svg))] : []));
   }
 
+  faceload.table = table;
+
   /**
    * @param {Element} place what the figure is put into
    * @param {{ figure: any, csv: string, svg?: string, paper?: string }} shown

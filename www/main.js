@@ -131,6 +131,7 @@
     faceload.order.start();
     faceload.factors.start();
     faceload.flips.start();
+    faceload.paste.start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
     part("f-demo").addEventListener("change", () => choose(part("f-demo").value));

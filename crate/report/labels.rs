@@ -29,8 +29,9 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 61] = [
+pub const LABELS: [Label; 62] = [
     label_of("order", "The order", Trade),
+    label_of("rows", "Rows from a spreadsheet", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
     label_of("moves", "What moves it", Ours),

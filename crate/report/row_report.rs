@@ -51,11 +51,12 @@ pub fn sentences(rows: &Rows, wanted: &Wanted) -> Vec<String> {
     }
     let taken = rows.rows - rows.listed.len();
     let rest = match rows.listed.len() {
-        0 => "none is left".to_owned(),
-        listed => format!("{} could not be taken, listed with the reason", counted(listed, "row")),
+        0 => "no row is left out".to_owned(),
+        listed => format!("{} could not be taken", counted(listed, "row")),
     };
     let became = format!("{} of {}", counted(rows.lines.len(), "line"), counted(rows.signs as usize, "sign"));
-    said.push(format!("{} became {became}, equal signs added up; {rest}.", counted(taken, "row")));
+    let added = if rows.lines.len() < taken { ", equal signs added up" } else { "" };
+    said.push(format!("{} became {became}{added}; {rest}.", counted(taken, "row")));
     let given = |field: Field| rows.columns.iter().any(|column| column.field == Some(field)) || wanted.where_missing.contains_key(&field);
     if !given(Field::Quantity) {
         said.push("No column gives the quantity: each row is one sign.".to_owned());
@@ -238,16 +239,7 @@ pub fn json(rows: &Rows, wanted: &Wanted, all: bool) -> Value {
             "unit": column.unit, "cells": column.samples,
         })
     };
-    let fault = |fault: &RowFault| {
-        let mut value = json!({
-            "column": fault.column.map(letters), "place": fault.place(), "came": fault.came, "wanted": fault.wanted, "help": fault.help,
-            "where": fault.rows_in_words(), "count": fault.rows.len(),
-        });
-        if all {
-            value["rows"] = json!(fault.rows);
-        }
-        value
-    };
+    let fault = |fault: &RowFault| json!({ "where": fault.rows_in_words(), "place": fault.place(), "came": fault.came, "wanted": fault.wanted, "help": fault.help });
     let mut report = json!({
         "schema_version": 1,
         "file": rows.file,
@@ -261,17 +253,25 @@ pub fn json(rows: &Rows, wanted: &Wanted, all: bool) -> Value {
         "count": rows.lines.len(),
         "says": sentences(rows, wanted),
         "columns": rows.columns.iter().enumerate().map(column).collect::<Vec<_>>(),
-        "faults": rows.faults.iter().map(fault).collect::<Vec<_>>(),
         "first": lines(rows),
     });
     if all {
+        let with_rows = |one: &RowFault| {
+            let mut value = fault(one);
+            value["rows"] = json!(one.rows);
+            value
+        };
+        report["faults"] = rows.faults.iter().map(with_rows).collect();
         let lines = rows.lines.iter().zip(&rows.from).map(|(line, from)| json!({ "rows": from, "line": line }));
         report["lines"] = lines.collect();
+    } else {
+        report["fields"] = fields();
+        report["faults"] = kinds(rows).iter().map(|kind| fault(&kind.all)).collect();
     }
     report
 }
 
 /// What a column may be taken as: word and label of each.
-pub fn fields() -> Value {
+fn fields() -> Value {
     Field::all().map(|field| json!({ "value": field.word(), "text": field.label() })).collect()
 }

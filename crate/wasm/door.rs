@@ -6,7 +6,7 @@ use faceload_core::analysis::{Draws, Kept, Settings, Swing};
 use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::Tables;
 use faceload_core::load::{Indicator, Per};
-use faceload_core::order::{Boundary, Document, Order, demo};
+use faceload_core::order::{Boundary, Document, Order, OrderFault, demo};
 use faceload_picture::{
     Place, Theme, draw_loads as paint_loads, draw_swings as paint_swings, loads_height, loads_rows, swings_height, swings_rows,
 };
@@ -66,6 +66,18 @@ pub fn plain(words: String) -> Fault {
     Fault { field: String::new(), came: String::new(), wanted: String::new(), help: String::new(), words }
 }
 
+/// Faults of an order, each at its field.
+pub fn named(faults: Vec<OrderFault>) -> Vec<Fault> {
+    let of = |fault: OrderFault| Fault {
+        words: fault.to_string(),
+        field: fault.field,
+        came: fault.came,
+        wanted: fault.wanted,
+        help: fault.help,
+    };
+    faults.into_iter().map(of).collect()
+}
+
 pub fn with_tables<T>(run: impl FnOnce(&Tables) -> Result<T, Vec<Fault>>) -> Result<T, Vec<Fault>> {
     TABLES.with_borrow_mut(|tables| {
         if tables.is_none() {
@@ -86,12 +98,6 @@ pub fn indicator(id: &str) -> Result<Indicator, Vec<Fault>> {
 pub fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(String, f64)]) -> Result<Comparison, Vec<Fault>> {
     let per = choice(per, &Per::ALL, "functional unit")?;
     let boundary = choice(boundary, &Boundary::ALL, "boundary")?;
-    let named = |faults: Vec<faceload_core::order::OrderFault>| {
-        faults
-            .into_iter()
-            .map(|fault| Fault { words: fault.to_string(), field: fault.field, came: fault.came, wanted: fault.wanted, help: fault.help })
-            .collect::<Vec<_>>()
-    };
     let document = Document::json("the order", order).map_err(|fault| named(vec![fault]))?;
     let order = Order::read(document, tables).and_then(|order| order.moved_by_hand(moved.to_vec(), tables)).map_err(named)?;
     compare(tables, &order, per, boundary).map_err(|fault| match fault {

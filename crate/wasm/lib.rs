@@ -5,6 +5,7 @@
 
 mod canvas;
 mod door;
+mod rows;
 mod sure;
 
 use wasm_bindgen::prelude::*;
@@ -117,6 +118,24 @@ pub fn loads_rows_json(indicator: &str, width: u32) -> String {
 #[wasm_bindgen]
 pub fn swings_rows_json(width: u32) -> String {
     door::swings_places(width)
+}
+
+/// What was understood of a spreadsheet's rows.
+#[wasm_bindgen]
+pub fn rows_json(bytes: &[u8], asked: JsValue) -> Result<String, JsValue> {
+    rows::understood(bytes, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+}
+
+/// An order with the lines of a spreadsheet's rows, beside its own or in their place.
+#[wasm_bindgen]
+pub fn rows_in_order_json(bytes: &[u8], asked: JsValue, order: &str, beside: bool) -> Result<String, JsValue> {
+    rows::in_order(bytes, &serde_wasm_bindgen::from_value(asked)?, order, beside).map_err(words)
+}
+
+/// The rows that could not be taken, as CSV with the reason behind each.
+#[wasm_bindgen]
+pub fn rows_left_out(bytes: &[u8], asked: JsValue) -> Result<String, JsValue> {
+    rows::rest(bytes, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
 }
 
 /// Faults as a list of texts.

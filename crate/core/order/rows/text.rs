@@ -35,7 +35,7 @@ pub(super) fn read(file: &str, bytes: &[u8]) -> Result<(String, Encoding), Order
         })
     };
     if bytes.len() > LONGEST {
-        return refuse(&format!("{} bytes", bytes.len()), "rows of at most 5 MB", "split them into several files");
+        return refuse("more than 5 MB", "rows of at most 5 MB", "split them into several files");
     }
     if bytes.starts_with(b"PK\x03\x04") || bytes.starts_with(&[0xd0, 0xcf, 0x11, 0xe0]) {
         return refuse("a spreadsheet program's own file", "rows as text (CSV)", "save the sheet as CSV, or copy its cells and paste them");

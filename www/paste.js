@@ -1,0 +1,169 @@
+// Rows of a spreadsheet: pasted or opened, shown as they are understood, and only then put into the order.
+"use strict";
+(() => {
+  const { faceload } = window;
+  const { element, part, fill } = faceload;
+  /** Longer texts are taken without standing in the field, which would be slow. */
+  const LONG = 20_000;
+  /** One byte more than the program takes: it refuses the rest in its own words. */
+  const MOST = 5_000_001;
+  /** How many kinds of fault are shown. */
+  const SHOWN = 60;
+  /** What may hold where a row does not say it, with an example. */
+  const MISSING = { shape: "rectangle", colours: "red 60 %; white 40 %", size: "24 x 30 in", sheeting: "prismatic", blank: "aluminium 0.080 in" };
+  let bytes = null;
+  let asked = null;
+  let leave = false;
+
+  function take(taken, name) {
+    bytes = taken;
+    asked = { name, separator: null, header: null, columns: [], missing: [], unit: null, comma: false };
+    leave = false;
+    part("rows-done").textContent = "";
+    show();
+  }
+
+  function clear() {
+    bytes = null;
+    part("rows-text").value = "";
+    part("rows-file").value = "";
+    fill(part("rows-found"));
+  }
+
+  /** A choice of how rows are taken; another one reads them anew. */
+  function choice(id, label, words, now, choose) {
+    const made = element("select", { id, on: { change: () => { choose(made.value); show(); } } },
+      ...words.map(([value, text]) => element("option", { value, text })));
+    made.value = now;
+    return element("span", { class: "field" }, element("label", { for: id, text: label }), made);
+  }
+
+  function choices(report) {
+    const yes = (flag) => (flag ? "yes" : "no");
+    return element("div", { class: "fields" },
+      choice("rows-separator", "between cells", [["\t", "tab"], [";", "semicolon"], [",", "comma"]], report.separator, (to) => { asked.separator = to; asked.columns = []; }),
+      choice("rows-header", "first row", [["yes", "names the columns"], ["no", "is a sign"]], yes(report.header), (to) => { asked.header = to === "yes"; }),
+      choice("rows-unit", "lengths without a unit", [["", "are not taken"], ...["in", "ft", "mm", "cm", "m"].map((unit) => [unit, `are ${unit}`])], asked.unit ?? "", (to) => { asked.unit = to || null; }),
+      choice("rows-comma", "decimal mark", [["no", "point"], ["yes", "comma"]], yes(asked.comma), (to) => { asked.comma = to === "yes"; }));
+  }
+
+  /** Takes a column as a field; the column that gave it before gives nothing then. */
+  function taken(report, place, word) {
+    const chosen = new Map(asked.columns);
+    const before = report.columns.findIndex((column, index) => index !== place && word !== "" && column.field === word);
+    if (before >= 0) chosen.set(before, "");
+    chosen.set(place, word);
+    asked.columns = [...chosen];
+    show();
+  }
+
+  function columns(report) {
+    const row = (column, place) => {
+      const name = `column ${column.column}${column.name ? `, ${column.name}` : ""}`;
+      const select = element("select", { id: `rows-column-${place}`, "aria-label": `${name}: taken as`, on: { change: () => taken(report, place, select.value) } },
+        element("option", { value: "", text: "nothing" }), ...report.fields.map(({ value, text }) => element("option", { value, text })));
+      select.value = column.field ?? "";
+      return element("tr", {}, element("th", { scope: "row", text: `${column.column} ${column.name}` }), element("td", {}, select),
+        element("td", { class: "quiet", text: [column.why, column.unit && `in ${column.unit}`].filter(Boolean).join(", ") }),
+        element("td", { class: "first-cells", text: column.cells.join(" \u00b7 ") }));
+    };
+    return element("div", { class: "wide-table", tabindex: 0, role: "region", "aria-label": "the columns" },
+      element("table", {}, element("caption", { text: "the columns" }),
+        element("thead", {}, element("tr", {}, ...["column", "taken as", "why", "first cells"].map((text) => element("th", { scope: "col", text })))),
+        element("tbody", {}, ...report.columns.map(row))));
+  }
+
+  function missing() {
+    const now = new Map(asked.missing);
+    const field = ([word, example]) => {
+      const id = `rows-missing-${word}`;
+      const made = element("input", { id, type: "text", autocomplete: "off", placeholder: `such as ${example}`, on: {
+        change: () => {
+          now.delete(word);
+          if (made.value.trim()) now.set(word, made.value.trim());
+          asked.missing = [...now];
+          show();
+        },
+      } });
+      made.value = now.get(word) ?? "";
+      return element("span", { class: "field" }, element("label", { for: id, text: word }), made);
+    };
+    return element("fieldset", { id: "rows-missing" }, element("legend", { text: "Where a row does not say it (lines then say what was assumed)" }),
+      element("div", { class: "fields" }, ...Object.entries(MISSING).map(field)));
+  }
+
+  function faults(report) {
+    if (report.faults.length === 0) return [];
+    const more = report.faults.length - SHOWN;
+    const found = {
+      caption: `what could not be taken${more > 0 ? `; ${more} more kinds are in the CSV` : ""}`,
+      columns: ["rows", "column", "what came", "what was wanted", "way out"],
+      rows: report.faults.slice(0, SHOWN).map((one) => [one.where, one.place, one.came, one.wanted, one.help]),
+    };
+    const box = element("input", { id: "rows-leave", type: "checkbox", on: { change: () => { leave = box.checked; } } });
+    box.checked = leave;
+    return [faceload.table(found), element("p", {}, box, element("label", { for: "rows-leave", text: ` leave these ${report.listed} rows out` })),
+      element("p", {}, element("button", { id: "rows-save", type: "button", text: "Save them as CSV with the reason", on: {
+        click: () => faceload.save.csv("rows-left-out", faceload.engine.rowsLeftOut(bytes, asked)),
+      } }))];
+  }
+
+  /** Puts the lines into the order; while rows are listed, only where the user leaves them out. */
+  function put(report, beside) {
+    const stop = report.count === 0 ? "No row could be taken: say what the columns are, or what holds where a row does not say it."
+      : report.listed > 0 && !leave ? `${report.listed} rows could not be taken: mend them and paste again, say what holds where they say nothing, or leave them out.` : "";
+    part("rows-stop").textContent = stop;
+    if (stop) {
+      (part("rows-leave") ?? part("rows-text")).focus();
+      return;
+    }
+    const { order, faults: refused } = faceload.engine.rowsInOrder(bytes, asked, JSON.stringify(faceload.order.typed()), beside);
+    if (refused) {
+      part("rows-stop").textContent = refused.map((fault) => fault.words).join("; ");
+      return;
+    }
+    clear();
+    faceload.order.change((now) => { now.line = order.line; });
+    const left = report.listed > 0 ? `; ${report.listed} rows were left out` : "";
+    part("rows-done").textContent = `${report.count} lines of ${report.signs} signs ${beside ? "were added to the order" : "are the order's lines now"}${left}. They stand under \u201cEdit the lines\u201d.`;
+    part("from-rows").querySelector("summary").focus();
+  }
+
+  function show() {
+    const focused = document.activeElement?.id;
+    const { report, faults: refused } = faceload.engine.rows(bytes, asked);
+    if (refused) {
+      fill(part("rows-found"), ...refused.map((fault) => element("p", { class: "fault", role: "alert", text: fault.words })));
+      return;
+    }
+    const button = (id, text, beside) => element("button", { id, type: "button", text, on: { click: () => put(report, beside) } });
+    fill(part("rows-found"),
+      element("p", { id: "rows-says", role: "status", text: report.says.slice(0, 2).join(" ") }),
+      element("ul", { class: "quiet" }, ...report.says.slice(2).map((text) => element("li", { text }))),
+      choices(report), columns(report), missing(), ...faults(report), faceload.table(report.first),
+      element("p", { id: "rows-stop", class: "fault", role: "alert" }),
+      element("p", { class: "fields" }, button("rows-add", "Add them to the order's lines", true), button("rows-replace", "Put them in place of the order's lines", false)));
+    if (focused) part(focused)?.focus();
+  }
+
+  faceload.paste = {
+    start() {
+      const text = part("rows-text");
+      const written = (words) => (words.trim() === "" ? clear() : take(new TextEncoder().encode(words), "the cells"));
+      text.addEventListener("input", () => written(text.value));
+      text.addEventListener("paste", (event) => {
+        const words = event.clipboardData?.getData("text/plain") ?? "";
+        if (words.length <= LONG) return;
+        event.preventDefault();
+        written(words);
+      });
+      part("rows-file").addEventListener("change", async () => {
+        const [file] = part("rows-file").files;
+        if (!file) return;
+        text.value = "";
+        take(new Uint8Array(await file.slice(0, MOST).arrayBuffer()), file.name);
+      });
+      part("rows-clear").addEventListener("click", () => { clear(); part("rows-done").textContent = ""; text.focus(); });
+    },
+  };
+})();
