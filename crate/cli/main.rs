@@ -12,6 +12,7 @@ mod explain;
 mod input;
 mod lines;
 mod map;
+mod order;
 mod plan;
 mod sources;
 mod spread;
@@ -54,6 +55,8 @@ enum Command {
     Plan(plan::Arguments),
     /// Show for each job which alternative can make it, why not, and its loads.
     Lines(lines::Arguments),
+    /// Print an order as JSON, which the page opens, or as a link to it.
+    Order(order::Arguments),
     /// List the sources of the tables, with licence and credit.
     Sources(sources::Arguments),
     /// List the electricity areas, fuels, freight and vehicles, with what each emits.
@@ -121,6 +124,7 @@ fn main() -> ExitCode {
         Command::Switches(arguments) => switches::run(&arguments),
         Command::Plan(arguments) => plan::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
+        Command::Order(arguments) => order::run(&arguments),
         Command::Sources(arguments) => sources::run(&arguments),
         Command::Areas(arguments) => areas::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),

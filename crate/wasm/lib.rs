@@ -5,6 +5,7 @@
 
 mod canvas;
 mod door;
+mod link;
 mod sure;
 
 use wasm_bindgen::prelude::*;
@@ -117,6 +118,30 @@ pub fn loads_rows_json(indicator: &str, width: u32) -> String {
 #[wasm_bindgen]
 pub fn swings_rows_json(width: u32) -> String {
     door::swings_places(width)
+}
+
+/// Every fault of an order file, by its name.
+#[wasm_bindgen]
+pub fn check_order(name: &str, text: &str) -> Result<(), JsValue> {
+    link::check(name, text).map_err(words)
+}
+
+/// A link to an order and what is looked at in it: `{link, left_out}`.
+#[wasm_bindgen]
+pub fn write_link(order: &str, shared: JsValue) -> Result<String, JsValue> {
+    link::write(order, serde_wasm_bindgen::from_value(shared)?).map_err(words)
+}
+
+/// What a link holds, its order checked.
+#[wasm_bindgen]
+pub fn read_link(address: &str) -> Result<String, JsValue> {
+    link::read(address).map_err(words)
+}
+
+/// A length in `metric` or `customary` units; nothing where it is in them already.
+#[wasm_bindgen]
+pub fn in_units(text: &str, units: &str) -> Option<String> {
+    link::in_units(text, units)
 }
 
 /// Faults as a list of texts.
