@@ -49,7 +49,7 @@
     const { id } = document.activeElement ?? {};
     faceload.moves.set(JSON.parse(state.moved));
     faceload.order.show(JSON.parse(state.order), state.source);
-    part("f-demo").value = state.demo;
+    faceload.opening.startedFrom(state.demo);
     faceload.changed();
     offer();
     faceload.link.leave();

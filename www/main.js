@@ -124,8 +124,8 @@
     faceload.catalogue = faceload.engine.catalogue();
     for (const name of ["order", "factors", "flips", "history", "files", "kept", "link", "own", "reading", "sending", "units"]) faceload[name].start();
     demos = JSON.parse(faceload.demosJson());
-    fill(part("f-demo"), element("option", { value: "", text: "an order of your own", disabled: true }), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
-    part("f-demo").addEventListener("change", () => choose(part("f-demo").value));
+    fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
+    part("f-demo").addEventListener("change", () => { if (part("f-demo").value !== "") choose(part("f-demo").value); });
     for (const id of ["f-per", "f-boundary", "f-pair", "f-indicator"]) part(id).addEventListener("change", show);
     part("put-back").addEventListener("click", () => { faceload.moves.putBack(); faceload.history.note("putting all sliders back"); show(); part("f-pair").focus(); });
     part("order-form").addEventListener("submit", (event) => event.preventDefault());

@@ -7,6 +7,15 @@
   /** Words of faults, each once. */
   const words = (faults) => [...new Set(faults.map((fault) => fault.words))];
 
+  /** Shows what the order was started from; an order of one's own is none of the demos. */
+  function start(demo) {
+    const select = part("f-demo");
+    const own = select.querySelector('[value=""]');
+    if (demo === "" && !own) select.prepend(element("option", { value: "", text: "an order of your own" }));
+    if (demo !== "") own?.remove();
+    select.value = demo;
+  }
+
   /**
    * @param {string} text the order's text, known to be good
    * @param {{ demo?: string, moved?: [string, number][], per?: string, boundary?: string, pair?: [string, string], indicator?: string }} looked
@@ -22,7 +31,7 @@
     if (boundary) part("f-boundary").value = boundary;
     if (looked.indicator) part("f-indicator").value = looked.indicator;
     faceload.order.show(order, text);
-    part("f-demo").value = looked.demo ?? "";
+    start(looked.demo ?? "");
     faceload.history.note(name);
     faceload.changed();
   }
@@ -35,5 +44,5 @@
     return { per: part("f-per").value, boundary: part("f-boundary").value, pair, indicator: part("f-indicator").value, moved: faceload.moves.moved() };
   }
 
-  faceload.opening = { open, looked, words };
+  faceload.opening = { open, looked, words, startedFrom: start };
 })();

@@ -208,7 +208,10 @@ fn toml_document(name: &str, text: &str) -> Result<Document, OrderFault> {
 
 fn table_value(table: &DeTable<'_>, path: &str, line_at: &dyn Fn(usize) -> usize, lines: &mut BTreeMap<String, usize>) -> Value {
     let mut map = Map::new();
-    for (key, value) in table {
+    // As they are written.
+    let mut entries: Vec<_> = table.iter().collect();
+    entries.sort_by_key(|(key, _)| key.span().start);
+    for (key, value) in entries {
         let path = if path.is_empty() { key.get_ref().to_string() } else { format!("{path}.{}", key.get_ref()) };
         lines.insert(path.clone(), line_at(key.span().start));
         map.insert(key.get_ref().to_string(), value_of(value.get_ref(), &path, line_at, lines));
