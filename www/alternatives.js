@@ -21,39 +21,54 @@
   }
 
   function row(order, one, index) {
-    const { field, change } = faceload.order;
+    const { field, change, named } = faceload.order;
     const path = (key) => `alternative[${index + 1}].${key}`;
-    const again = { on: { change: () => change((order) => suit(order.alternative[index])) } };
+    const again = { on: { change: (event) => change((order) => suit(order.alternative[index]), named(event.target.dataset.path)) } };
     const { inks, dryings } = route(one.route) ?? { inks: [], dryings: [] };
     const name = (label) => ({ "aria-label": `${label} of ${one.id}` });
     const fit = dryings.filter((drying) => drying.uv === (one.ink === "uv")).map((drying) => drying.word);
     const others = order.alternative.map((other) => other.id).filter((id) => id !== one.id);
     const cell = (label, ...children) => element("td", { "data-name": label }, ...children);
     return element("tr", {},
-      cell("name", field(path("id"), { ...name("name"), on: { change: () => change((order) => rename(order, one.id, order.alternative[index].id)) } }, one.id)),
+      cell("name", field(path("id"), { ...name("name"), on: { change: () => change((order) => rename(order, one.id, order.alternative[index].id), `name of ${one.id}`) } }, one.id)),
       cell("route", field(path("route"), { ...name("route"), ...again }, one.route, faceload.catalogue.routes.map((each) => ({ value: each.name, text: each.label })))),
       cell("ink", inks.length > 0 ? field(path("ink"), { ...name("ink"), ...again }, one.ink ?? inks[0], inks) : "none"),
       cell("drying", fit.length > 0 ? field(path("drying"), name("drying"), one.drying ?? fit[0], fit) : "none"),
       cell("otherwise", field(path("otherwise"), { ...name("otherwise"), "data-optional": "" }, one.otherwise, [{ value: "", text: "none" }, ...others])),
-      cell("", element("button", { type: "button", "aria-label": `remove ${one.id}`, text: "remove", disabled: order.alternative.length < 2,
-        on: { click: () => change((order) => { order.alternative.splice(index, 1); for (const other of order.alternative) if (other.otherwise === one.id) delete other.otherwise; }) } })));
+      cell("", ...buttons(order, one, index)));
   }
 
-  function add() {
-    faceload.order.change((order) => {
-      const copy = structuredClone(order.alternative.at(-1));
-      delete copy.otherwise;
-      for (let count = 2; order.alternative.some((one) => one.id === copy.id); count += 1) copy.id = `${copy.id.replace(/-\d+$/, "")}-${count}`;
-      order.alternative.push(copy);
-    });
+  /** Copied, put back to what it was when the order was opened, removed. */
+  function buttons(order, one, index) {
+    const { change } = faceload.order;
+    const was = faceload.order.opened().find((other) => other.id === one.id);
+    const button = (text, off, edit) => element("button", { type: "button", id: `${text.replaceAll(" ", "-")}-alternative-${index + 1}`, "aria-label": `${text} ${one.id}`, text, disabled: off,
+      on: { click: () => change(edit, `${text} ${one.id}`) } });
+    return [
+      button("copy", false, (order) => order.alternative.splice(index + 1, 0, copied(order, order.alternative[index]))),
+      button("put back", !was || JSON.stringify(was) === JSON.stringify(one), (order) => { order.alternative[index] = structuredClone(was); }),
+      button("remove", order.alternative.length < 2, (order) => { order.alternative.splice(index, 1); for (const other of order.alternative) if (other.otherwise === one.id) delete other.otherwise; }),
+    ];
   }
+
+  /** A copy under a name of its own. */
+  function copied(order, one) {
+    const copy = structuredClone(one);
+    delete copy.otherwise;
+    for (let count = 2; order.alternative.some((other) => other.id === copy.id); count += 1) copy.id = `${copy.id.replace(/-\d+$/, "")}-${count}`;
+    return copy;
+  }
+
+  const add = () => faceload.order.change((order) => order.alternative.push(copied(order, order.alternative.at(-1))), "adding an alternative");
+  const putAllBack = () => faceload.order.change((order) => { order.alternative = structuredClone(faceload.order.opened()); }, "putting all alternatives back");
 
   function edit(order) {
     const head = ["name", "route", "ink", "drying", "otherwise", ""].map((text) => (text ? element("th", { scope: "col", text }) : element("td")));
     fill(part("alternatives-edit"),
       element("p", { class: "quiet", text: "Otherwise: the alternative that makes the lines this one cannot." }),
       element("table", {}, element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...order.alternative.map((one, index) => row(order, one, index)))),
-      element("p", {}, element("button", { type: "button", id: "add-alternative", text: "Add a copy of the last", on: { click: add } })));
+      element("p", {}, element("button", { type: "button", id: "add-alternative", text: "Add a copy of the last", on: { click: add } }), " ",
+        element("button", { type: "button", id: "alternatives-back", text: "Put all back", disabled: JSON.stringify(order.alternative) === JSON.stringify(faceload.order.opened()), on: { click: putAllBack } })));
   }
 
   faceload.alternatives = { edit };

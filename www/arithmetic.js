@@ -40,7 +40,7 @@
     ...sum("amount", one.amount, one.amount_common), ...sum("factor", one.factor, one.factor_common));
 
   const evidence = (input) => [
-    element("dt", { "data-input": input.id, tabindex: -1, text: `${input.item}: ${input.value}` }),
+    element("dt", { "data-input": input.id, tabindex: -1, text: `${input.item}: ${input.value}${input.own ? " (of this order, not the tables')" : ""}` }),
     element("dd", {}, `${input.range ? `range ${input.range}, ${input.spread}` : input.spread}. `,
       element("span", { class: input.grade === "D" ? "weak" : undefined, text: `Grade ${input.grade}` }), `: ${input.grade_words}. `,
       `Source: ${[input.source, input.place, input.year].filter(Boolean).join(", ")}. ${input.note ? `${input.note}.` : ""}`),

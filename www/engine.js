@@ -41,6 +41,17 @@
       return faults ? { faults } : { order: JSON.parse(answer) };
     },
     rowsLeftOut: (bytes, question) => wasm_bindgen.rows_left_out(bytes, question),
+    /** Every fault of an order file; none where it is good. */
+    check: (name, text) => asked(() => wasm_bindgen.check_order(name, text)).faults ?? [],
+    writeLink(order, shared) {
+      const { answer, faults } = asked(() => wasm_bindgen.write_link(order, shared));
+      return faults ? { faults } : JSON.parse(answer);
+    },
+    readLink(address) {
+      const { answer, faults } = asked(() => wasm_bindgen.read_link(address));
+      return faults ? { faults } : { linked: JSON.parse(answer) };
+    },
+    inUnits: (text, units) => wasm_bindgen.in_units(text, units),
     explain: (alternative, indicator) => JSON.parse(wasm_bindgen.explain_json(alternative, indicator)),
     takeIntervals: (intervals) => wasm_bindgen.take_intervals(intervals),
     drawLoads: (canvas, indicator, width, theme) => wasm_bindgen.draw_loads(canvas, indicator, width, theme),

@@ -6,12 +6,13 @@
   const { element, part, fill } = faceload;
   let inputs = [];
 
-  const row = (input) => element("tr", {},
+  const row = (input) => element("tr", { class: input.own ? "own" : undefined },
     element("th", { scope: "row" }, input.item, element("br"), element("code", { class: "quiet", text: input.id })),
-    element("td", { class: "number", text: input.value }),
+    element("td", { class: "number" }, input.value, ...(input.own ? [element("br"), element("span", { class: "mark", text: "of this order" })] : [])),
     element("td", { text: input.range ? `${input.range}, ${input.spread}` : input.spread }),
     element("td", {}, element("span", { class: input.grade === "D" ? "weak" : undefined, text: `${input.grade}: ${input.grade_words}` })),
-    element("td", {}, [input.source, input.place, input.year].filter(Boolean).join(", "), input.note ? element("span", { class: "quiet", text: ` (${input.note})` }) : ""));
+    element("td", {}, [input.source, input.place, input.year].filter(Boolean).join(", "), input.note ? element("span", { class: "quiet", text: ` (${input.note})` }) : ""),
+    element("td", { class: "editing" }, ...faceload.own.buttons(input, input.own && faceload.own.stated(input))));
 
   function find() {
     const words = part("f-search").value.toLowerCase().split(/\s+/).filter(Boolean);
@@ -26,13 +27,15 @@
 
   faceload.factors = {
     start() {
-      const head = ["input", "value", "range", "grade", "source"].map((text) => element("th", { scope: "col", text }));
+      const head = [...["input", "value", "range", "grade", "source"].map((text) => element("th", { scope: "col", text })), element("td", { class: "editing" })];
       fill(part("factors"), element("thead", {}, element("tr", {}, ...head)), element("tbody"));
       part("f-search").addEventListener("input", find);
     },
+    find: (id) => inputs.find((input) => input.id === id),
     show(view) {
       inputs = view.inputs;
       find();
+      faceload.own.show(inputs);
       const credit = (source) => element("li", {}, `${source.words}: ${source.inputs} ${source.inputs === 1 ? "row" : "rows"}`, element("br"),
         element("span", { class: "quiet", text: source.licence }));
       fill(part("credits"), ...view.sources.map(credit));

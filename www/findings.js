@@ -113,6 +113,8 @@
     /** Something new is on the screen: what was found of the old is no longer shown. What is still true is returned. */
     stale,
     find, wait, settle,
+    /** What the draws said last. */
+    found: () => sure,
     /** Draws of what is on the screen. */
     start: () => { if (current) all(); },
     stop: () => { turn += 1; for (const lane of [...LANES, "map"]) faceload.work.drop(lane); },

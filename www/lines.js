@@ -13,7 +13,7 @@
     const number = { inputmode: "numeric" };
     const cell = (key, ...children) => element("td", { "data-name": key }, ...children);
     return element("tr", {},
-      cell("line", label), cell("sign", line.code ?? line.shape), cell("size", line.size ?? `${line.width} x ${line.height}`),
+      cell("line", field(path("label"), { ...name("line"), "data-optional": "", placeholder: `line ${index + 1}` }, line.label)), cell("sign", line.code ?? line.shape), cell("size", ...size(line, path, name)),
       cell("quantity", field(path("quantity"), { ...name("quantity"), ...number }, line.quantity)),
       cell("batch", field(path("batch"), { ...name("batch"), ...number, "data-optional": "", placeholder: "all at once" }, line.batch)),
       cell("designs", field(path("designs"), { ...name("designs"), ...number }, line.designs ?? "1")),
@@ -21,7 +21,14 @@
       cell("made", field(path("stock"), { ...name("made"), "data-kind": "flag" }, (line.stock ?? line.code !== undefined) ? "yes" : "no", YES)),
       cell("sheeting", field(path("sheeting"), name("sheeting"), line.sheeting ?? "prismatic", faceload.catalogue.sheetings)),
       cell("base", field(path("base"), name("base"), line.base ?? "any", faceload.catalogue.bases)),
-      cell("", element("button", { type: "button", "aria-label": `remove ${label}`, text: "remove", disabled: order.line.length < 2, on: { click: () => change((order) => order.line.splice(index, 1)) } })));
+      cell("", element("button", { type: "button", id: `copy-line-${index + 1}`, "aria-label": `copy ${label}`, text: "copy", on: { click: () => change((order) => order.line.splice(index + 1, 0, structuredClone(order.line[index])), `copying ${label}`) } }),
+        element("button", { type: "button", id: `remove-line-${index + 1}`, "aria-label": `remove ${label}`, text: "remove", disabled: order.line.length < 2, on: { click: () => change((order) => order.line.splice(index, 1), `removing ${label}`) } })));
+  }
+
+  /** A size as it was typed, and beside it the other units. */
+  function size(line, path, name) {
+    if (line.size === undefined) return [`${line.width} x ${line.height ?? line.width}`, faceload.units.of(`${line.width} x ${line.height ?? line.width}`)];
+    return [faceload.order.field(path("size"), name("size"), line.size), faceload.units.ofField(path("size"))];
   }
 
   function edit(order) {

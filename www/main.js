@@ -13,7 +13,6 @@
   let rest = 0;
   /** How long a slider rests before draws are made, in milliseconds. */
   const RESTS = 300;
-  let keepPair = true;
   let again = 0;
 
   faceload.shown = () => current;
@@ -39,7 +38,6 @@
       note.textContent = `Not updated: ${words.join("; ")}`;
       return null;
     }
-    faceload.order.keep(order);
     current = view;
     asked = { order: text, question: asking };
     return view;
@@ -47,8 +45,7 @@
 
   function choices(view) {
     const select = part("f-pair");
-    const chosen = keepPair ? select.selectedOptions[0]?.text : undefined;
-    keepPair = true;
+    const chosen = select.selectedOptions[0]?.text;
     fill(select, ...view.pairs.map((pair) => element("option", { value: `${pair.a} ${pair.b}`, text: pair.words })));
     // By its words: after a removal the same places are other alternatives.
     const same = [...select.options].find((option) => option.text === chosen);
@@ -76,6 +73,7 @@
     faceload.flips.show(view);
     faceload.lines.show(view);
     faceload.factors.show(view);
+    faceload.units.show();
     faceload.findings.start();
   }
   faceload.changed = show;
@@ -111,11 +109,7 @@
 
   function choose(name) {
     const demo = demos.find((one) => one.name === name);
-    faceload.moves.putBack();
-    keepPair = false;
-    part("f-pair").replaceChildren();
-    faceload.order.show(JSON.parse(demo.order));
-    show();
+    faceload.opening.open(demo.order, { demo: name }, `starting from ${demo.title}`);
   }
 
   function label(labels) {
@@ -128,17 +122,15 @@
     faceload.labels = labels;
     label(labels);
     faceload.catalogue = faceload.engine.catalogue();
-    faceload.order.start();
-    faceload.factors.start();
-    faceload.flips.start();
-    faceload.paste.start();
+    for (const name of ["order", "factors", "flips", "paste", "history", "files", "kept", "link", "own", "reading", "sending", "units"]) faceload[name].start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
-    part("f-demo").addEventListener("change", () => choose(part("f-demo").value));
+    part("f-demo").addEventListener("change", () => { if (part("f-demo").value !== "") choose(part("f-demo").value); });
     for (const id of ["f-per", "f-boundary", "f-pair", "f-indicator"]) part(id).addEventListener("change", show);
-    part("put-back").addEventListener("click", () => { faceload.moves.putBack(); show(); part("f-pair").focus(); });
+    part("put-back").addEventListener("click", () => { faceload.moves.putBack(); faceload.history.note("putting all sliders back"); show(); part("f-pair").focus(); });
     part("order-form").addEventListener("submit", (event) => event.preventDefault());
     choose(demos[0].name);
+    faceload.kept.offer(faceload.link.open());
     let width = window.innerWidth;
     window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; repicture(); } });
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", repicture);

@@ -36,10 +36,15 @@
       output.textContent = words(row, value);
       input.setAttribute("aria-valuetext", words(row, value));
       box.classList.toggle("moved", moved.has(row.id));
+      keep.hidden = !moved.has(row.id);
       faceload.slid();
     });
+    // A slider that was let go is a step to undo.
+    input.addEventListener("change", () => faceload.history.note(`slider: ${row.item}`));
+    const keep = element("button", { type: "button", class: "keep editing", hidden: !moved.has(row.id), text: "keep", "aria-label": `keep ${row.item} so in the order`,
+      on: { click: () => faceload.own.keep(row.id, moved.get(row.id)) } });
     const box = element("div", { class: moved.has(row.id) ? "slider moved" : "slider", "data-start": start, "data-row": row.id },
-      element("label", { for: id, text: row.item }), input, element("span", { class: "value" }, output, element("span", { class: row.grade === "D" ? "grade weak" : "grade", text: `grade ${row.grade}` })));
+      element("label", { for: id, text: row.item }), input, element("span", { class: "value" }, output, element("span", { class: row.grade === "D" ? "grade weak" : "grade", text: `grade ${row.grade}` }), keep));
     return box;
   }
 
@@ -88,6 +93,7 @@
     moved: () => [...moved],
     rows: () => rows,
     putBack() { moved.clear(); },
+    set(list) { moved.clear(); for (const [id, value] of list) moved.set(id, value); },
     /** New pair, indicator or order: the widest swings anew. */
     show(view) {
       rows = view.moves.rows.map((row) => row.id);

@@ -3,8 +3,17 @@
 (() => {
   const { faceload } = window;
   const { element, part } = faceload;
-  /** The last order that was good, and what may be chosen. */
-  let good = {};
+  /** The order as it was shown, and the text it came as. Only a field that was changed since writes into it. */
+  let base = {};
+  let source = "";
+  /** The same, read: its alternatives, and all of it in one form. */
+  let opened = { alternative: undefined, form: "" };
+  /** What each field said when it was shown. */
+  const shown = new WeakMap();
+
+  const usual = () => structuredClone(faceload.catalogue.alternatives);
+  const written = (order) => `${JSON.stringify(order, null, 2)}\n`;
+  const parsed = (text) => JSON.parse(text.replace(/^\ufeff/, ""));
 
   /** Where a path such as `line[2].quantity` leads: the table that holds the last key, and that key. */
   function place(order, path) {
@@ -26,8 +35,10 @@
 
   /** The order with what the fields say now. */
   function typed() {
-    const order = structuredClone(good);
+    const order = structuredClone(base);
     for (const input of document.querySelectorAll("[data-path]")) {
+      if (input.value === shown.get(input)) continue;
+      if (input.dataset.path.startsWith("alternative[")) order.alternative ??= usual();
       const [table, key] = place(order, input.dataset.path);
       const said = value(input);
       if (said === undefined) delete table[key]; else table[key] = said;
@@ -35,9 +46,15 @@
     return order;
   }
 
+  /** As its file has it: the very text that was opened while nothing of it is changed. */
+  function text() {
+    const order = typed();
+    return source !== "" && JSON.stringify(order) === opened.form ? source : written(order);
+  }
+
   /** Ties each fault to its field; what has no field is returned. */
   function mark(faults) {
-    for (const input of document.querySelectorAll("[aria-invalid]")) {
+    for (const input of document.querySelectorAll("[data-path][aria-invalid]")) {
       input.removeAttribute("aria-invalid");
       input.removeAttribute("aria-describedby");
       part(`${input.id}-fault`)?.remove();
@@ -66,37 +83,65 @@
     return [...groups].flatMap(([group, list]) => (group === "" ? list : [element("optgroup", { label: group }, ...list)]));
   }
 
+  /** What a field changes, as undo names it: `quantity in line 2`. */
+  function named(path) {
+    const [, list, index, key] = /^(?:(line|alternative)\[(\d+)\]\.|site\.)?(.+)$/.exec(path);
+    const what = key.replaceAll("_", "-");
+    return list ? `${what} in ${list} ${index}` : what;
+  }
+
+  /** A field was changed. */
+  function edited({ target }) {
+    faceload.history.note(named(target.dataset.path));
+    faceload.changed();
+  }
+
   /** A field for a path: a text, or a choice where words are given. */
   function field(path, facts, current, words) {
     const id = `f-${path.replace(/[^a-z0-9]+/gi, "-")}`.replace(/-$/, "");
-    const common = { id, "data-path": path, on: { change: faceload.changed }, ...facts };
+    const common = { id, "data-path": path, on: { change: edited }, ...facts };
     const made = words
       ? element("select", common, ...options(words))
       : element("input", { type: "text", autocomplete: "off", ...common });
     made.value = current ?? "";
+    shown.set(made, made.value);
     return made;
   }
 
-  function show(order) {
-    good = structuredClone(order);
-    good.alternative ??= structuredClone(faceload.catalogue.alternatives);
-    part("f-life").value = String(order.life ?? "10 years").replace(/\s*years?$/, "");
-    faceload.lines.edit(good);
-    faceload.alternatives.edit(good);
-    faceload.site.edit(good);
+  /** @param {any} order @param {string} from the text it came as, where it came as one */
+  function show(order, from = source) {
+    base = structuredClone(order);
+    if (from !== source) {
+      source = from;
+      const read = parsed(from);
+      opened = { alternative: read.alternative, form: JSON.stringify(read) };
+    }
+    const life = part("f-life");
+    life.value = String(order.life ?? "10 years").replace(/\s*years?$/, "");
+    shown.set(life, life.value);
+    const all = { ...base, alternative: base.alternative ?? usual() };
+    faceload.lines.edit(all);
+    faceload.alternatives.edit(all);
+    faceload.site.edit(all);
   }
 
   faceload.order = {
-    start() { part("f-life").addEventListener("change", faceload.changed); },
-    show, typed, mark, field,
-    keep(order) { good = order; },
+    start() { part("f-life").addEventListener("change", edited); },
+    show, typed, text, mark, field, named, parsed,
+    source: () => source,
+    /** The alternatives as they were when the order was opened. */
+    opened: () => opened.alternative ?? faceload.catalogue.alternatives,
     /** Changes the order itself (rows added, removed, of another kind) and shows it anew; the focus stays by its field. */
-    change(edit) {
+    change(edit, name = "change of the order") {
       const { id, parentElement } = document.activeElement ?? {};
       const home = parentElement?.closest("details")?.querySelector("summary");
       const order = typed();
+      const stated = order.alternative !== undefined;
+      order.alternative ??= usual();
       edit(order);
+      if (!stated && JSON.stringify(order.alternative) === JSON.stringify(faceload.catalogue.alternatives)) delete order.alternative;
       show(order);
+      faceload.history.note(name);
       faceload.changed();
       ((id && part(id)) || home)?.focus();
     },

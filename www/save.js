@@ -24,6 +24,7 @@
 
   faceload.picture = picture;
   faceload.save = {
+    json: (name, text) => save(`${name}.json`, new Blob([text], { type: "application/json" })),
     csv: (name, text) => save(`${name}.csv`, new Blob([text], { type: "text/csv;charset=utf-8" })),
     svg: (name, text) => save(`${name}.svg`, new Blob([text], { type: "image/svg+xml" })),
     png: (name, svg) => png(`${name}.png`, svg),

@@ -7,6 +7,7 @@ use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::{FILES, Published, TableFault, Tables, Texts, published};
 use faceload_core::load::Per;
 use faceload_core::order::{Boundary, Document, Order, OrderFault, demo};
+use faceload_report::link::{self, Linked};
 use faceload_report::{cautions, words};
 use serde_json::{Map, Number, Value};
 use toml::de::{DeTable, DeValue};
@@ -14,7 +15,7 @@ use toml::de::{DeTable, DeValue};
 use crate::{BoundaryArgument, Failure, PerArgument};
 
 /// Named beside every help text.
-pub const DEMOS_HELP: &str = "ORDER is a file (TOML, JSON, or rows as CSV), `-` for standard input, or a demo: stop, diamonds, diamonds-stock, blades, guide, custom, speed, county, metric; without one, stop.";
+pub const DEMOS_HELP: &str = "ORDER is a file (TOML, JSON, or rows as CSV), `-` for standard input, a link of the page, or a demo: stop, diamonds, diamonds-stock, blades, guide, custom, speed, county, metric; without one, stop.";
 
 /// What every command about orders takes.
 #[derive(clap::Args)]
@@ -99,7 +100,7 @@ pub fn compared_with(tables: &Tables, names: &[String], per: Per, boundary: Opti
     let names = if names.is_empty() { &first } else { names };
     let mut sum: Option<Order> = None;
     for name in names {
-        let order = Order::read(document(name, tables)?, tables).map_err(|faults| Failure::Input(cautions::faults(&faults)))?;
+        let order = order(tables, name)?;
         sum = Some(match sum {
             None => order,
             Some(before) => before.joined_by(order).map_err(|fault| Failure::Input(vec![fault.to_string()]))?,
@@ -123,6 +124,29 @@ pub fn alternative(comparison: &Comparison, id: &str) -> Result<usize, Failure> 
         let ids: Vec<&str> = ids.iter().map(String::as_str).collect();
         Failure::Input(vec![format!("`{id}` where the id of an alternative was wanted; this order has {}", words::join(&ids))])
     })
+}
+
+/// An order by its name, understood; of a link also what was moved by hand.
+pub fn order(tables: &Tables, name: &str) -> Result<Order, Failure> {
+    let refused = |faults: Vec<OrderFault>| Failure::Input(cautions::faults(&faults));
+    let is_link = name.contains(link::BEGINS) && !std::path::Path::new(name).exists();
+    let (document, moved) = if is_link { linked(tables, name)? } else { (document(name, tables)?, Vec::new()) };
+    Order::read(document, tables).and_then(|order| order.moved_by_hand(moved, tables)).map_err(refused)
+}
+
+/// The order in a link; what it leaves out, and other tables, are said on standard error.
+fn linked(tables: &Tables, address: &str) -> Result<(Document, Vec<(String, f64)>), Failure> {
+    let mut linked = Linked::read(address).map_err(|fault| Failure::Input(vec![fault.to_string()]))?;
+    for words in linked.told(tables.fingerprint.short()) {
+        eprintln!("{words}");
+    }
+    // What the link counts is what the order counts, unless the order says so itself.
+    if let Some(fields) = linked.order.as_object_mut() {
+        fields.entry("boundary").or_insert(Value::String(linked.boundary));
+    }
+    let text = serde_json::to_string_pretty(&linked.order).unwrap_or_default();
+    let document = Document::json("the order in the link", &text).map_err(|fault| Failure::Input(vec![fault.to_string()]))?;
+    Ok((document, linked.moved))
 }
 
 fn document(name: &str, tables: &Tables) -> Result<Document, Failure> {
@@ -203,7 +227,10 @@ fn toml_document(name: &str, text: &str) -> Result<Document, OrderFault> {
 
 fn table_value(table: &DeTable<'_>, path: &str, line_at: &dyn Fn(usize) -> usize, lines: &mut BTreeMap<String, usize>) -> Value {
     let mut map = Map::new();
-    for (key, value) in table {
+    // As they are written.
+    let mut entries: Vec<_> = table.iter().collect();
+    entries.sort_by_key(|(key, _)| key.span().start);
+    for (key, value) in entries {
         let path = if path.is_empty() { key.get_ref().to_string() } else { format!("{path}.{}", key.get_ref()) };
         lines.insert(path.clone(), line_at(key.span().start));
         map.insert(key.get_ref().to_string(), value_of(value.get_ref(), &path, line_at, lines));

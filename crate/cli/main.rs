@@ -12,6 +12,7 @@ mod explain;
 mod input;
 mod lines;
 mod map;
+mod order;
 mod plan;
 mod rows;
 mod sources;
@@ -57,6 +58,8 @@ enum Command {
     Lines(lines::Arguments),
     /// Read rows of a spreadsheet as an order; say what was understood and what was not.
     Rows(rows::Arguments),
+    /// Print an order as JSON, which the page opens, or as a link to it.
+    Order(order::Arguments),
     /// List the sources of the tables, with licence and credit.
     Sources(sources::Arguments),
     /// List the electricity areas, fuels, freight and vehicles, with what each emits.
@@ -125,6 +128,7 @@ fn main() -> ExitCode {
         Command::Plan(arguments) => plan::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Rows(arguments) => rows::run(&arguments),
+        Command::Order(arguments) => order::run(&arguments),
         Command::Sources(arguments) => sources::run(&arguments),
         Command::Areas(arguments) => areas::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),

@@ -1,6 +1,6 @@
 //! How a number is computed: indicator, stage, flow x factor, down to source, place and grade.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use faceload_core::factors::{Input, Origin, Tables};
 use faceload_core::inventory::{Form, InputId, Stage, Term, Terms};
@@ -8,7 +8,7 @@ use faceload_core::load::{Contribution, Indicator, Model, Part, Per};
 use faceload_core::quantity::{Kind, group, write_number};
 use serde::Serialize;
 
-use crate::words::number;
+use crate::words::{join, number};
 
 /// An explanation of one load.
 #[derive(Debug, Serialize)]
@@ -107,6 +107,12 @@ pub struct InputOf {
     pub note: String,
     /// Whether this order states it in place of the table.
     pub own: bool,
+    /// The alternatives that it stands in, where that was asked.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub whose: Vec<String>,
+    /// As an order writes it, where an order may.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub typed: String,
 }
 
 /// Explains a load.
@@ -310,29 +316,45 @@ pub fn input(tables: &Tables, input: &Input) -> InputOf {
         year,
         note: input.note.clone(),
         own: input.origin == Origin::Override || tables.own.contains(&input.id),
+        whose: Vec::new(),
+        typed: String::new(),
     }
 }
 
-/// Every input that the models asked for, once; an alternative's own value stands for itself.
+/// Every input that the models asked for, once; own values that differ stand each for itself.
 pub fn inputs_of(tables: &Tables, models: &[Model]) -> Vec<InputOf> {
-    let mut seen: BTreeSet<(String, String)> = BTreeSet::new();
-    let mut list = Vec::new();
+    let mut seen: BTreeMap<(String, String), InputOf> = BTreeMap::new();
+    let mut users: BTreeMap<String, BTreeSet<&str>> = BTreeMap::new();
     for plan in models.iter().flat_map(|model| model.parts.iter().map(|part| &part.plan)) {
+        let whose = plan.alternative.id.as_str();
         for id in plan.book.used() {
             let row = plan.book.input(id);
-            let own = row.origin == Origin::Override;
-            let whose = if own { plan.alternative.id.clone() } else { String::new() };
-            if seen.insert((row.id.clone(), whose)) {
-                let mut shown = input(tables, row);
-                if own {
-                    shown.item = format!("{} ({} only)", shown.item, plan.alternative.id);
-                }
-                list.push(shown);
+            users.entry(row.id.clone()).or_default().insert(whose);
+            let differs = if row.origin == Origin::Override { format!("{} {} {}", row.value, row.grade, row.note) } else { String::new() };
+            let shown =
+                seen.entry((row.id.clone(), differs)).or_insert_with(|| InputOf { typed: typed(tables, row), ..input(tables, row) });
+            if !shown.whose.iter().any(|known| known == whose) {
+                shown.whose.push(whose.to_owned());
             }
+        }
+    }
+    let mut list: Vec<InputOf> = seen.into_values().collect();
+    for shown in &mut list {
+        if shown.own && users.get(&shown.id).is_some_and(|users| users.len() > shown.whose.len()) {
+            shown.item = format!("{} ({} only)", shown.item, join(&shown.whose.iter().map(String::as_str).collect::<Vec<_>>()));
         }
     }
     list.sort_by(|a, b| (&a.id, &a.item).cmp(&(&b.id, &b.item)));
     list
+}
+
+/// A row's value as an order writes it; nothing where an order states it elsewhere.
+fn typed(tables: &Tables, row: &Input) -> String {
+    let by_with = row.origin != Origin::Override || row.source != "the order" || row.place.contains(".with.");
+    if tables.find(&row.id).is_none() || !by_with {
+        return String::new();
+    }
+    format!("{} {}", row.value, row.unit.typed()).trim_end().to_owned()
 }
 
 impl Explained {

@@ -29,7 +29,7 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 62] = [
+pub const LABELS: [Label; 65] = [
     label_of("order", "The order", Trade),
     label_of("rows", "Rows from a spreadsheet", Trade),
     label_of("answer", "The answer", Ours),
@@ -92,6 +92,9 @@ pub const LABELS: [Label; 62] = [
     label_of("colours", "colours", Trade),
     label_of("across", "two at once, across", Ours),
     label_of("down", "down", Ours),
+    label_of("units", "lengths and areas", Ours),
+    label_of("link", "Link to this order", Ours),
+    label_of("copy-message", "Copy the sentence that may be sent", Ours),
 ];
 
 /// The text of a label.

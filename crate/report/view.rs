@@ -11,6 +11,7 @@ use serde::Serialize;
 use crate::explain::{InputOf, inputs_of};
 use crate::job_lines::{JobOf, jobs};
 use crate::labels::label;
+use crate::other_units::square_feet;
 use crate::source_list::{SourceOf, behind};
 use crate::{cautions, words};
 
@@ -33,6 +34,8 @@ pub struct View {
     name: String,
     order_line: String,
     extent: String,
+    /// The area of face in square feet.
+    square_feet: String,
     compared: String,
     comparable: bool,
     conditions: String,
@@ -153,6 +156,7 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         name: comparison.order.name.clone(),
         order_line: words::order_line(comparison),
         extent: words::extent(comparison),
+        square_feet: square_feet(comparison.m2_of(&(0..comparison.jobs.len()).collect::<Vec<_>>())),
         compared: words::part_of(comparison, &comparison.common),
         comparable: !comparison.common.is_empty(),
         conditions: words::conditions(comparison),

@@ -87,6 +87,9 @@ pub fn with_tables<T>(run: impl FnOnce(&Tables) -> Result<T, Vec<Fault>>) -> Res
     })
 }
 
+/// What messages call the order on the screen.
+pub const ORDER: &str = "the order";
+
 fn choice<T: Copy>(word: &str, words: &[(&str, T)], what: &str) -> Result<T, Vec<Fault>> {
     words.iter().find(|(known, _)| *known == word).map(|(_, choice)| *choice).ok_or_else(|| vec![plain(format!("`{word}` is no {what}"))])
 }
@@ -95,15 +98,39 @@ pub fn indicator(id: &str) -> Result<Indicator, Vec<Fault>> {
     Indicator::read(id).ok_or_else(|| vec![plain(format!("`{id}` is no indicator"))])
 }
 
-pub fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(String, f64)]) -> Result<Comparison, Vec<Fault>> {
+pub fn compared(
+    tables: &Tables,
+    name: &str,
+    order: &str,
+    per: &str,
+    boundary: &str,
+    moved: &[(String, f64)],
+) -> Result<Comparison, Vec<Fault>> {
     let per = choice(per, &Per::ALL, "functional unit")?;
     let boundary = choice(boundary, &Boundary::ALL, "boundary")?;
-    let document = Document::json("the order", order).map_err(|fault| named(vec![fault]))?;
+    let document = Document::json(name, order).map_err(|fault| named(vec![fault]))?;
     let order = Order::read(document, tables).and_then(|order| order.moved_by_hand(moved.to_vec(), tables)).map_err(named)?;
-    compare(tables, &order, per, boundary).map_err(|fault| match fault {
+    compare(tables, &order, per, boundary).map_err(not_compared)
+}
+
+/// Faults of an order, each with its field.
+fn named(faults: Vec<OrderFault>) -> Vec<Fault> {
+    let one = |fault: OrderFault| Fault {
+        words: fault.to_string(),
+        field: fault.field,
+        came: fault.came,
+        wanted: fault.wanted,
+        help: fault.help,
+    };
+    faults.into_iter().map(one).collect()
+}
+
+/// Why an order that was understood is not compared.
+fn not_compared(fault: CompareFault) -> Vec<Fault> {
+    match fault {
         CompareFault::Order(faults) => named(faults),
         other => cautions::fault(&other).into_iter().map(plain).collect(),
-    })
+    }
 }
 
 /// The demos.
@@ -126,7 +153,7 @@ pub fn labels() -> String {
 /// The result as text.
 pub fn compare_text(order: &str, per: &str, boundary: &str) -> Result<String, Vec<Fault>> {
     with_tables(|tables| {
-        compared(tables, order, per, boundary, &[]).map(|comparison| {
+        compared(tables, ORDER, order, per, boundary, &[]).map(|comparison| {
             let pairs = comparison.first_pairs();
             let draws = Draws::make(&comparison, &pairs, Settings::default(), &mut Kept::default(), |_| true);
             result::json(&comparison, &draws, None)
@@ -137,7 +164,7 @@ pub fn compare_text(order: &str, per: &str, boundary: &str) -> Result<String, Ve
 /// What the page shows.
 pub fn view(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
     with_tables(|tables| {
-        let comparison = compared(tables, order, &asked.per, &asked.boundary, &asked.moved)?;
+        let comparison = compared(tables, ORDER, order, &asked.per, &asked.boundary, &asked.moved)?;
         let indicator = indicator(&asked.indicator)?;
         let last = comparison.models.len() - 1;
         let pair = (asked.pair.0.min(last), asked.pair.1.min(last));

@@ -6,6 +6,7 @@
 mod canvas;
 mod door;
 mod rows;
+mod link;
 mod sure;
 
 use wasm_bindgen::prelude::*;
@@ -136,6 +137,30 @@ pub fn rows_in_order_json(bytes: &[u8], asked: JsValue, order: &str, beside: boo
 #[wasm_bindgen]
 pub fn rows_left_out(bytes: &[u8], asked: JsValue) -> Result<String, JsValue> {
     rows::rest(bytes, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+}
+
+/// Every fault of an order file, by its name.
+#[wasm_bindgen]
+pub fn check_order(name: &str, text: &str) -> Result<(), JsValue> {
+    link::check(name, text).map_err(words)
+}
+
+/// A link to an order and what is looked at in it: `{link, left_out}`.
+#[wasm_bindgen]
+pub fn write_link(order: &str, shared: JsValue) -> Result<String, JsValue> {
+    link::write(order, serde_wasm_bindgen::from_value(shared)?).map_err(words)
+}
+
+/// What a link holds, its order checked.
+#[wasm_bindgen]
+pub fn read_link(address: &str) -> Result<String, JsValue> {
+    link::read(address).map_err(words)
+}
+
+/// A length in `metric` or `customary` units; nothing where it is in them already.
+#[wasm_bindgen]
+pub fn in_units(text: &str, units: &str) -> Option<String> {
+    link::in_units(text, units)
 }
 
 /// Faults as a list of texts.

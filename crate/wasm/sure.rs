@@ -12,11 +12,12 @@ use faceload_core::factors::Tables;
 use faceload_core::load::Indicator;
 use faceload_picture::Theme;
 use faceload_report::figure::Figure;
+use faceload_report::message::message;
 use faceload_report::panel::WIDE;
 use faceload_report::{drivers, flip_panels, flips, stages as by_stage, sureness};
 use serde::{Deserialize, Serialize};
 
-use crate::door::{Fault, compared, indicator, plain, theme, with_tables};
+use crate::door::{Fault, ORDER, compared, indicator, plain, theme, with_tables};
 
 /// What is asked of an order.
 #[derive(Deserialize)]
@@ -54,6 +55,8 @@ struct PairOf {
     b: usize,
     sentence: String,
     differences: Vec<String>,
+    /// The sentence that may be sent.
+    message: String,
 }
 
 /// A figure and its picture: for the screen, and for paper and files.
@@ -81,7 +84,7 @@ struct Looked {
 
 impl Looked {
     fn at(tables: &Tables, order: &str, asked: &Asked) -> Result<Self, Vec<Fault>> {
-        let comparison = compared(tables, order, &asked.per, &asked.boundary, &asked.moved)?;
+        let comparison = compared(tables, ORDER, order, &asked.per, &asked.boundary, &asked.moved)?;
         let last = comparison.models.len() - 1;
         Ok(Self {
             pair: (asked.pair.0.min(last), asked.pair.1.min(last)),
@@ -158,6 +161,7 @@ pub fn sure(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
                     b,
                     sentence: sureness::pair(comparison, &draws, a, b),
                     differences: Indicator::ALL.into_iter().map(|one| sureness::difference_of(comparison, &draws, a, b, one)).collect(),
+                    message: message(comparison, &draws, a, b),
                 })
                 .collect(),
             intervals: intervals.iter().map(|row| row.iter().map(points).collect()).collect(),

@@ -56,7 +56,7 @@ test("a new ink brings a drying that suits it", async () => {
 test("an alternative is removed, and gone from every list", async () => {
   await open("stop");
   const old = await compared(page);
-  await changes(page, ["#numbers"], () => rows().nth(1).locator("button").click());
+  await changes(page, ["#numbers"], () => rows().nth(1).locator("button", { hasText: "remove" }).click());
   assert.deepEqual(await compared(page), old.filter((_, index) => index !== 1));
   const pairs = await page.locator("#f-pair option").allTextContents();
   assert.ok(pairs.length > 0 && pairs.every((words) => !words.split(" and ").includes(old[1])), pairs.join("; "));
@@ -64,9 +64,9 @@ test("an alternative is removed, and gone from every list", async () => {
 
 test("the last one left cannot be removed", async () => {
   await open("stop");
-  for (let left = await rows().count(); left > 1; left -= 1) await rows().last().locator("button").click();
+  for (let left = await rows().count(); left > 1; left -= 1) await rows().last().locator("button", { hasText: "remove" }).click();
   assert.equal(await rows().count(), 1);
-  assert.ok(await rows().first().locator("button").isDisabled());
+  assert.ok(await rows().first().locator("button", { hasText: "remove" }).isDisabled());
 });
 
 test("a new name goes where the old one stood", async () => {

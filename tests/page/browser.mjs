@@ -1,13 +1,15 @@
 // A Chromium of the machine, and the page opened in it from the disk.
 import assert from "node:assert/strict";
 import { chromium } from "playwright-core";
-import { pageAddress } from "./place.mjs";
+import { pageAddress, pageFile } from "./place.mjs";
 
 const flags = [
   "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
   "--disable-background-networking", "--disable-component-update", "--disable-sync",
 ];
 
+/** The page as a host would give it. */
+export const hosted = "https://signs.example/faceload.html";
 export const widths = [1440, 390];
 export const themes = ["light", "dark"];
 
@@ -18,13 +20,17 @@ export function startBrowser() {
 
 // The page, ready, with all it complained of and all it asked the network for.
 export async function openPage(browser, options = {}) {
-  const { width = 1440, theme = "light", address = pageAddress, state = "ready", before } = options;
+  const { width = 1440, theme = "light", address = pageAddress, state = "ready", before, permissions = [], store } = options;
   const context = await browser.newContext({
     viewport: { width, height: 900 },
     colorScheme: theme,
     reducedMotion: "reduce",
-    offline: true,
+    offline: !address.startsWith(hosted),
+    permissions,
+    storageState: store,
   });
+  // A host that is none: the page is put in its place.
+  await context.route(`${hosted}**`, (route) => route.fulfill({ path: pageFile, contentType: "text/html; charset=utf-8" }));
   const page = await context.newPage();
   if (before) await page.addInitScript(before);
   const complaints = [];

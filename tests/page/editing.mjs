@@ -1,4 +1,5 @@
 // What the tests of the editors share: a page with a demo order open, its fields, and what it shows.
+import { readFileSync } from "node:fs";
 import { openPage, until, wordsOf } from "./browser.mjs";
 
 // The page with a demo order, an editor of it unfolded.
@@ -46,3 +47,27 @@ export const compared = (page) =>
 // What the page says is not updated, or nothing.
 export const notUpdated = (page) =>
   page.locator("#not-updated").evaluate((part) => (part.hidden ? "" : part.textContent));
+
+// Writes into a field and leaves it.
+export async function write(page, path, text) {
+  await at(page, path).fill(text);
+  await at(page, path).press("Tab");
+}
+
+// The order as its file would be.
+export const fileOf = (page) => page.evaluate(() => window.faceload.order.text());
+
+// Saves by a button; the file's name and text.
+export async function saved(page, button = "#save-order") {
+  const [download] = await Promise.all([page.waitForEvent("download"), page.locator(button).click()]);
+  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+}
+
+// Opens a file by the button.
+export async function openFile(page, name, text) {
+  await page.locator("#f-file").setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
+  await until(page, () => !document.querySelector("#notice").hidden, undefined, "what became of the file");
+}
+
+// What the page has to say, or nothing.
+export const noticed = (page) => page.locator("#notice").evaluate((place) => (place.hidden ? "" : place.innerText));

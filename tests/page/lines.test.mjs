@@ -46,7 +46,7 @@ test("a line is removed, and its job with it", async () => {
   const rows = page.locator("#lines tbody tr");
   const count = await rows.count();
   assert.ok(count > 2);
-  await changes(page, ["#answer"], () => rows.first().locator("button").click());
+  await changes(page, ["#answer"], () => rows.first().locator("button", { hasText: "remove" }).click());
   assert.equal(await rows.count(), count - 1);
 });
 

@@ -130,6 +130,7 @@ impl Order {
             ("boundary", self.boundary != other.boundary),
             ("site", self.site != other.site),
             ("alternative", self.alternatives != other.alternatives),
+            ("moved", self.moved != other.moved),
         ];
         if let Some((field, _)) = differs.iter().find(|(_, differs)| *differs) {
             let wanted = format!("the same `{field}` as in {}", self.file);

@@ -1,0 +1,21 @@
+// Copying a text; where the browser refuses, it is shown selected.
+"use strict";
+(() => {
+  const { faceload } = window;
+  const { element, fill } = faceload;
+
+  /** @param {string} text @param {Element} place where it is said what became of it */
+  faceload.copy = async (text, place) => {
+    const said = (words, ...more) => fill(place, element("span", { role: "status", text: words }), ...more);
+    try {
+      await navigator.clipboard.writeText(text);
+      said("Copied.");
+    } catch {
+      const area = element("textarea", { readonly: true, rows: 5, "aria-label": "the text to copy" });
+      area.value = text;
+      said("The browser refuses its clipboard; the text is selected, copy it from here.", area);
+      area.focus();
+      area.select();
+    }
+  };
+})();

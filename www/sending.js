@@ -1,0 +1,54 @@
+// What may leave the page: nothing of a result that is not of the order on the screen; the sentence only with its draws.
+"use strict";
+(() => {
+  const { faceload } = window;
+  const { part } = faceload;
+
+  /** Why results stay here, or nothing. */
+  function reason() {
+    const note = part("not-updated");
+    return note.hidden ? "" : `${note.textContent}. Results are not saved, shared or printed until that is mended.`;
+  }
+
+  const message = () => faceload.findings.found()?.pairs.find((one) => `${one.a} ${one.b}` === part("f-pair").value)?.message;
+
+  function whyNoSentence() {
+    if (reason()) return reason();
+    const { draws } = document.documentElement.dataset;
+    if (draws === "failed") return "The draws failed, so there is no sentence to send.";
+    if (draws !== "here") return "The draws are under way.";
+    return message() ? "" : "There is no pair of alternatives to speak of.";
+  }
+
+  /** A button that is off says why. */
+  function set(button, why) {
+    button.disabled = why !== "";
+    button.title = why;
+  }
+
+  function gate() {
+    const why = whyNoSentence();
+    set(part("copy-message"), why);
+    part("why-not").textContent = why;
+    set(part("share"), reason());
+    for (const button of document.querySelectorAll(".saves button")) set(button, reason());
+  }
+
+  faceload.sending = {
+    start() {
+      part("copy-message").addEventListener("click", () => faceload.copy(message(), part("message-said")));
+      const watch = new MutationObserver(gate);
+      watch.observe(document.documentElement, { attributes: true, attributeFilter: ["data-draws", "data-figures"] });
+      watch.observe(part("not-updated"), { attributes: true, childList: true });
+      watch.observe(part("answer"), { childList: true });
+      watch.observe(part("f-pair"), { childList: true });
+      // A figure that comes later has buttons that are on.
+      document.addEventListener("click", (event) => {
+        if (reason() && event.target.closest?.(".saves button")) { event.preventDefault(); event.stopImmediatePropagation(); gate(); }
+      }, true);
+      new MutationObserver(() => part("message-said").replaceChildren()).observe(part("answer"), { childList: true });
+      gate();
+    },
+    reason,
+  };
+})();
