@@ -32,12 +32,17 @@
       const { answer, faults } = asked(() => wasm_bindgen.view_json(order, question));
       return faults ? { faults } : { view: JSON.parse(answer) };
     },
-    explain: (alternative, indicator) => JSON.parse(wasm_bindgen.explain_json(alternative, indicator)),
+    explain: (alternative, indicator, job) => JSON.parse(wasm_bindgen.explain_json(alternative, indicator, job)),
     takeIntervals: (intervals) => wasm_bindgen.take_intervals(intervals),
     drawLoads: (canvas, indicator, width, theme) => wasm_bindgen.draw_loads(canvas, indicator, width, theme),
     drawSwings: (canvas, width, theme) => wasm_bindgen.draw_swings(canvas, width, theme),
-    loadsRows: (indicator, width) => JSON.parse(wasm_bindgen.loads_rows_json(indicator, width)),
-    swingsRows: (width) => JSON.parse(wasm_bindgen.swings_rows_json(width)),
+    loadsSpots: (indicator, width) => JSON.parse(wasm_bindgen.loads_spots_json(indicator, width)),
+    swingsSpots: (width) => JSON.parse(wasm_bindgen.swings_spots_json(width)),
+    loadsSvg: (indicator, width, theme) => wasm_bindgen.loads_svg(indicator, width, theme),
+    swingsSvg: (width, theme) => wasm_bindgen.swings_svg(width, theme),
+    loadsCsv: (indicator) => wasm_bindgen.loads_csv(indicator),
+    swingsCsv: () => wasm_bindgen.swings_csv(),
+    sources: (indicator, alternatives) => JSON.parse(wasm_bindgen.sources_json(indicator, new Uint32Array(alternatives))),
     catalogue: () => JSON.parse(wasm_bindgen.catalogue_json()),
     labels: () => JSON.parse(wasm_bindgen.labels_json()),
   };

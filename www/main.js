@@ -102,6 +102,8 @@
     faceload.moves.draw(current);
   }
 
+  faceload.redraw = redraw;
+
   /** Pictures that came as text are asked for anew, in the width and theme there are now. */
   function repicture() {
     redraw();
@@ -120,6 +122,7 @@
 
   function label(labels) {
     for (const place of document.querySelectorAll("[data-label]")) place.textContent = labels[place.dataset.label];
+    for (const place of document.querySelectorAll("[data-name-label]")) place.setAttribute("aria-label", labels[place.dataset.nameLabel]);
   }
 
   async function start() {
@@ -131,6 +134,7 @@
     faceload.order.start();
     faceload.factors.start();
     faceload.flips.start();
+    faceload.stills.start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
     part("f-demo").addEventListener("change", () => choose(part("f-demo").value));
