@@ -79,6 +79,10 @@
     settle("plan");
   }
 
+  /** A stage's number opens the arithmetic there. */
+  const stage = ([name], alternative) => (faceload.shown().alternatives.some((one) => one.id === alternative)
+    ? { alternative, indicator: current.question.indicator, stage: name } : undefined);
+
   async function all() {
     const of = current;
     turn += 1;
@@ -86,7 +90,7 @@
     const draws = find("sure", "sure_json", [], showSure).then((done) => {
       if (done && done !== true) { faceload.answer(of.view, null, "single values; the draws failed"); state("draws", "failed"); }
     });
-    find("stages", "stages_json", [], (found) => faceload.figure(part("stages-found"), found, "stages"));
+    find("stages", "stages_json", [], (found) => faceload.figure(part("stages-found"), found, "stages", stage));
     if (of.view.pairs.length === 0) return;
     find("drivers", "drivers_json", [], (found) => faceload.figure(part("drivers-found"), found, "drivers"));
     // The answer comes first: longer work begins when its draws are there.

@@ -3,6 +3,8 @@
 (() => {
   const { faceload } = window;
   const { element, part, fill } = faceload;
+  /** More jobs than this are very many. */
+  const MANY = 100;
   const YES = [{ value: "yes", text: "for stock" }, { value: "no", text: "to order" }];
 
   function row(order, line, index) {
@@ -40,19 +42,21 @@
 
   /** Line by line: a block for each job, a row for each alternative. */
   function show(view) {
+    // Of very many jobs the numbers are texts: so many buttons would make the page slow.
+    const number = (text, alternative, indicator, job, what) => (text === undefined ? "" : view.jobs.length > MANY ? text : faceload.opens(text, { alternative, indicator, job, what }));
     const head = ["alternative", ...view.indicators.map((one) => `${one.label}, ${one.unit}`)];
-    const block = (job) => [
+    const block = (job, place) => [
       element("tr", {}, element("th", { scope: "rowgroup", colspan: head.length, text: `${job.label}: ${job.what}${job.lines > 1 ? `, ${job.lines} lines` : ""}` })),
       ...job.alternatives.flatMap((one) => [
         ...(one.texts ? [element("tr", {}, element("td", { class: "name", text: one.id }),
-          ...view.indicators.map((_, index) => element("td", { class: "number", text: one.texts[index] ?? "" })))] : []),
+          ...view.indicators.map((_, index) => element("td", { class: "number" }, number(one.texts[index], one.id, view.indicators[index].id, place, job.label))))] : []),
         ...(one.why_not ? [element("tr", { class: "why-not" }, element("td", { class: "quiet", colspan: head.length },
           element("span", { text: `${one.id}, no: ${one.why_not}` })))] : []),
       ]),
     ];
     fill(part("by-line"),
       element("thead", {}, element("tr", {}, ...head.map((text, index) => element("th", { scope: "col", class: index > 0 ? "number" : undefined, text })))),
-      ...view.jobs.map((job) => element("tbody", {}, ...block(job))));
+      ...view.jobs.map((job, place) => element("tbody", {}, ...block(job, place))));
     part("by-line-count").textContent = `${view.jobs.length === 1 ? "One job" : `${view.jobs.length} jobs`}: which alternative can make each, why not, and its loads ${view.per_words}`;
   }
 

@@ -7,56 +7,61 @@
   function panels(view) {
     const place = part("loads");
     if (place.childElementCount === view.indicators.length) return;
-    fill(place, ...view.indicators.map((indicator) => {
-      const canvas = element("canvas", { role: "img", id: `panel-${indicator.id}`, on: { click: (event) => hit(event, indicator.id) } });
-      return element("figure", {}, element("h3", { id: `title-${indicator.id}` }), canvas, element("p", { class: "quiet", text: indicator.counts }));
-    }));
+    fill(place, ...view.indicators.map((indicator) => element("figure", {},
+      element("h3", { id: `title-${indicator.id}`, text: indicator.label }),
+      element("div", { class: "picture" }, element("canvas", { role: "img", id: `panel-${indicator.id}` }), ...faceload.stills.made()),
+      element("p", { class: "quiet", text: indicator.counts }),
+      faceload.saves(indicator.label, `loads ${indicator.id}`, {
+        csv: () => faceload.engine.loadsCsv(indicator.id), svg: () => faceload.engine.loadsSvg(indicator.id, faceload.paper, "paper") }))));
+    part("loads-behind").replaceChildren(faceload.behind(() => ({ indicator: "", alternatives: [] })));
   }
 
-  /** A click on a row of the picture opens that number. */
-  function hit(event, indicator) {
-    const box = event.target.getBoundingClientRect();
-    const y = event.clientY - box.top;
-    const rows = faceload.engine.loadsRows(indicator, Math.round(box.width));
-    const row = rows.findIndex((one) => y >= one.y && y <= one.y + one.height);
-    if (row >= 0) faceload.arithmetic(faceload.shown().alternatives[row].id, indicator);
-  }
+  const wordsOf = (view, indicator) => faceload.say("loads-picture", { indicator: indicator.label, unit: indicator.unit, values: view.alternatives.map((one, index) => `${one.id} ${indicator.texts[index]}`).join(", ") });
 
   function draw(view) {
     for (const indicator of view.indicators) {
       const canvas = part(`panel-${indicator.id}`);
-      const width = Math.max(280, Math.floor(canvas.parentElement.clientWidth));
+      const frame = canvas.parentElement;
+      const width = Math.max(280, Math.floor(frame.parentElement.clientWidth));
       const height = faceload.engine.drawLoads(canvas, indicator.id, width, faceload.theme());
       canvas.style.width = `${width}px`;
       canvas.style.height = `${height}px`;
       // A panel without ranges is lower; what stands below keeps its place until they come.
-      const frame = canvas.parentElement;
       const form = `${width} px, ${view.alternatives.length} alternatives`;
       const least = frame.dataset.form === form ? Math.max(height, Number(frame.dataset.least)) : height;
       Object.assign(frame.dataset, { form, least });
-      canvas.style.marginBottom = `${least - height}px`;
-      part(`title-${indicator.id}`).textContent = indicator.label;
-      const values = view.alternatives.map((one, index) => `${one.id} ${indicator.texts[index]}`).join(", ");
-      canvas.setAttribute("aria-label", `${indicator.label} in ${indicator.unit}: ${values}. The table below holds the numbers.`);
+      frame.style.marginBottom = `${least - height}px`;
+      const words = wordsOf(view, indicator);
+      canvas.setAttribute("aria-label", words);
+      faceload.stills.forced(frame, words, () => faceload.engine.loadsSvg(indicator.id, width, faceload.theme()));
+      faceload.layer(frame, { name: indicator.label, size: [width, height], spots: faceload.engine.loadsSpots(indicator.id, width) });
     }
   }
 
+  /** What paper shows. */
+  const paper = (view) => view.indicators.forEach((indicator) => faceload.stills.paper(part(`panel-${indicator.id}`).parentElement, wordsOf(view, indicator),
+    () => faceload.engine.loadsSvg(indicator.id, faceload.paper, "paper")));
+
+  const how = (alternative, indicator, index) => faceload.say("how-computed", { what: `${alternative.id}, ${indicator.label}: ${indicator.texts[index]} ${indicator.unit}` });
+
+  /** A row beside the loads: its numbers open the arithmetic that holds them. */
+  const beside = (view, row) => element("tr", {},
+    element("th", { scope: "row", text: row.label }), element("td", { text: row.unit }),
+    ...row.texts.map((text, index) => element("td", { class: "number" }, row.within ? faceload.opens(text, { alternative: view.alternatives[index].id, indicator: row.within }) : text)));
+
   function numbers(view) {
-    const head = element("tr", {}, element("th", { scope: "col", text: "load" }), element("th", { scope: "col", text: "unit" }),
+    const head = element("tr", {}, element("th", { scope: "col", text: faceload.say("load") }), element("th", { scope: "col", text: faceload.say("unit") }),
       ...view.alternatives.map((one) => element("th", { scope: "col", class: "number", text: one.id })));
     const loads = view.indicators.map((indicator) => element("tr", {},
       element("th", { scope: "row", text: indicator.label }), element("td", { text: indicator.unit }),
       ...view.alternatives.map((one, index) => element("td", { class: "number" }, element("button", {
         type: "button", class: "number", "data-explain": `${one.id} ${indicator.id}`,
-        "aria-label": `${one.id}, ${indicator.label}: ${indicator.texts[index]} ${indicator.unit}; how computed`,
+        "aria-label": how(one, indicator, index),
         text: indicator.texts[index],
         on: { click: () => faceload.arithmetic(one.id, indicator.id) },
       }), element("span", { class: "range" })))));
-    const beside = view.beside.map((row) => element("tr", {},
-      element("th", { scope: "row", text: row.label }), element("td", { text: row.unit }),
-      ...row.texts.map((text) => element("td", { class: "number", text }))));
     fill(part("numbers"), element("caption", {}, element("span")),
-      element("thead", {}, head), element("tbody", {}, ...loads), element("tbody", { class: "beside" }, ...beside));
+      element("thead", {}, head), element("tbody", {}, ...loads), element("tbody", { class: "beside" }, ...view.beside.map((row) => beside(view, row))));
   }
 
   /** While a slider moves only the texts change, so that the buttons stay what they are. */
@@ -65,14 +70,17 @@
     view.indicators.forEach((indicator, row) => indicator.texts.forEach((text, column) => {
       const button = rows[0].rows[row].cells[column + 2].firstChild;
       button.textContent = text;
-      button.setAttribute("aria-label", `${view.alternatives[column].id}, ${indicator.label}: ${text} ${indicator.unit}; how computed`);
+      button.setAttribute("aria-label", how(view.alternatives[column], indicator, column));
     }));
-    view.beside.forEach((one, row) => one.texts.forEach((text, column) => { rows[1].rows[row].cells[column + 2].textContent = text; }));
+    view.beside.forEach((one, row) => one.texts.forEach((text, column) => {
+      const cell = rows[1].rows[row].cells[column + 2];
+      (cell.querySelector("button") ?? cell).textContent = text;
+    }));
   }
 
   /** Under each load the middle 90 % of its draws; nothing where it has none, or none yet. */
   function ranges(view, sure) {
-    part("numbers").caption.firstChild.textContent = `Loads ${view.per_words}${sure ? "; under each, the middle 90 % of its draws" : "; the middle 90 % of the draws follow"}`;
+    part("numbers").caption.firstChild.textContent = faceload.say(sure ? "loads-with-ranges" : "loads-before-ranges", { per: view.per_words });
     const [body] = part("numbers").tBodies;
     view.indicators.forEach((_, row) => view.alternatives.forEach((__, column) => {
       const place = body.rows[row].cells[column + 2].lastChild;
@@ -84,11 +92,13 @@
 
   faceload.loads = {
     show(view) {
-      part("loads-note").textContent = `${view.per_words}, ${view.boundary === "face" ? "face only" : "face with its blank"}.`;
+      part("loads-note").textContent = `${view.per_words}, ${faceload.say(view.boundary)}.`;
       panels(view);
       draw(view);
       numbers(view);
       ranges(view, null);
+      const behind = part("loads-behind").querySelector("details");
+      behind.open = false;
       fill(part("alternatives"), ...view.alternatives.flatMap((one) => [
         element("dt", { text: one.id }), element("dd", { text: `${one.words}: ${one.story}. ${one.base}.` })]));
     },
@@ -97,8 +107,9 @@
     ranges(view, sure) {
       faceload.engine.takeIntervals(sure.intervals);
       draw(view);
+      paper(view);
       ranges(view, sure);
     },
-    draw,
+    draw(view) { draw(view); paper(view); },
   };
 })();

@@ -100,6 +100,8 @@
     faceload.moves.draw(current);
   }
 
+  faceload.redraw = redraw;
+
   /** Pictures that came as text are asked for anew, in the width and theme there are now. */
   function repicture() {
     redraw();
@@ -114,6 +116,7 @@
 
   function label(labels) {
     for (const place of document.querySelectorAll("[data-label]")) place.textContent = labels[place.dataset.label];
+    for (const place of document.querySelectorAll("[data-name-label]")) place.setAttribute("aria-label", labels[place.dataset.nameLabel]);
   }
 
   async function start() {
@@ -122,7 +125,7 @@
     faceload.labels = labels;
     label(labels);
     faceload.catalogue = faceload.engine.catalogue();
-    for (const name of ["order", "factors", "flips", "paste", "history", "files", "kept", "link", "own", "reading", "sending", "units"]) faceload[name].start();
+    for (const name of ["order", "factors", "flips", "stills", "paste", "history", "files", "kept", "link", "own", "reading", "sending", "units"]) faceload[name].start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
     part("f-demo").addEventListener("change", () => { if (part("f-demo").value !== "") choose(part("f-demo").value); });

@@ -44,20 +44,28 @@
     const keep = element("button", { type: "button", class: "keep editing", hidden: !moved.has(row.id), text: "keep", "aria-label": `keep ${row.item} so in the order`,
       on: { click: () => faceload.own.keep(row.id, moved.get(row.id)) } });
     const box = element("div", { class: moved.has(row.id) ? "slider moved" : "slider", "data-start": start, "data-row": row.id },
-      element("label", { for: id, text: row.item }), input, element("span", { class: "value" }, output, element("span", { class: row.grade === "D" ? "grade weak" : "grade", text: `grade ${row.grade}` }), keep));
+      element("label", { for: id, text: row.item }), input, element("span", { class: "value" }, output, element("span", { class: row.grade === "D" ? "grade weak" : "grade", text: faceload.say("of-grade", { grade: row.grade }) }), keep));
     return box;
   }
 
+  const wordsOf = (view) => faceload.say("swings-picture", { indicator: view.moves.indicator, rows: view.moves.rows.map((row) => `${row.item} ${row.at_low} to ${row.at_high}`).join("; ") });
+  const name = () => { const { indicator, alternatives } = faceload.behind.pair(); return ["swings", indicator, ...alternatives.map((place) => faceload.shown().alternatives[place].id)].join(" "); };
+
+  /** What paper shows. */
+  const paper = (view) => faceload.stills.paper(part("swing-picture").parentElement, wordsOf(view), () => faceload.engine.swingsSvg(faceload.paper, "paper"));
+
   function picture(view) {
     const canvas = part("swing-picture");
+    const frame = canvas.parentElement;
     const wide = part("swings").clientWidth >= 720;
     part("swings").classList.toggle("beside", wide);
-    const width = Math.max(280, Math.floor(canvas.parentElement.clientWidth));
+    const width = Math.max(280, Math.floor(frame.parentElement.clientWidth));
     const height = faceload.engine.drawSwings(canvas, width, faceload.theme());
     canvas.style.width = `${width}px`;
     canvas.style.height = `${height}px`;
     const list = part("sliders");
-    const places = wide ? faceload.engine.swingsRows(width) : [];
+    const spots = faceload.engine.swingsSpots(width);
+    const places = wide ? spots : [];
     // An input that no longer moves the difference has no bar; its slider stays, below the others.
     const drawn = view.moves.rows.map((row) => row.id);
     let below = height;
@@ -69,15 +77,17 @@
       if (!place) below += STILL;
     });
     list.style.height = wide ? `${below}px` : "";
-    canvas.setAttribute("aria-label", `Swings of the difference in ${view.moves.indicator}: ${view.moves.rows.map((row) => `${row.item} ${row.at_low} to ${row.at_high}`).join("; ")}`);
+    canvas.setAttribute("aria-label", wordsOf(view));
+    faceload.stills.forced(frame, wordsOf(view), () => faceload.engine.swingsSvg(width, faceload.theme()));
+    faceload.layer(frame, { name: faceload.say("moves"), size: [width, height], spots });
   }
 
   function table(view) {
-    const head = ["input", "at its 5 % point", "at its 95 % point", "difference there", "ranking", "grade"];
+    const head = ["input", "at-5", "at-95", "difference-there", "ranking", "grade"].map((id) => faceload.say(id));
     const body = view.moves.rows.map((row) => element("tr", {},
       element("th", { scope: "row", text: row.item }),
       element("td", { text: words(row, Number(row.low.toPrecision(3))) }), element("td", { text: words(row, Number(row.high.toPrecision(3))) }),
-      element("td", { class: "number", text: `${row.at_low} to ${row.at_high}` }), element("td", { text: row.turns ? "turns it" : "" }),
+      element("td", { class: "number", text: `${row.at_low} to ${row.at_high}` }), element("td", { text: row.turns ? faceload.say("turns") : "" }),
       element("td", { class: row.grade === "D" ? "weak" : undefined, text: row.grade })));
     fill(part("swing-numbers"), element("thead", {}, element("tr", {}, ...head.map((text) => element("th", { scope: "col", text })))), element("tbody", {}, ...body));
   }
@@ -85,7 +95,7 @@
   function now(view) {
     const { moves } = view;
     part("moves-now").textContent = `${view.indicators.find((one) => one.id === moves.indicator).label}, ${view.per_words}: ${moves.now}.`;
-    part("moves-rest").textContent = moves.rest > 0 ? `${moves.rest} more inputs move it less.` : "";
+    part("moves-rest").textContent = moves.rest > 0 ? faceload.say("moves-less", { rest: moves.rest }) : "";
     part("put-back").hidden = moved.size === 0;
   }
 
@@ -97,14 +107,16 @@
     /** New pair, indicator or order: the widest swings anew. */
     show(view) {
       rows = view.moves.rows.map((row) => row.id);
-      fill(part("swings"), element("div", {}, element("canvas", { id: "swing-picture", role: "img" })), element("div", { id: "sliders", class: "sliders" }, ...view.moves.rows.map(slider)));
+      fill(part("swings"), element("div", {}, element("div", { class: "picture" }, element("canvas", { id: "swing-picture", role: "img" }), ...faceload.stills.made())), element("div", { id: "sliders", class: "sliders" }, ...view.moves.rows.map(slider)));
+      fill(part("swings-saved"), faceload.behind(faceload.behind.pair), faceload.saves(faceload.say("moves"), name(), { csv: () => faceload.engine.swingsCsv(), svg: () => faceload.engine.swingsSvg(faceload.paper, "paper") }));
       picture(view);
+      paper(view);
       table(view);
       now(view);
     },
     /** A slider moves: same rows, other numbers. */
     move(view) { picture(view); table(view); now(view); },
-    draw: picture,
+    draw(view) { picture(view); paper(view); },
     forget() { rows = []; },
   };
 })();

@@ -1,7 +1,8 @@
 //! `faceload drivers`: which inputs move the difference of a pair, and whose its variance is.
 
 use faceload_core::analysis::{drivers, swings};
-use faceload_report::{drivers as report, panel};
+use faceload_report::drivers as report;
+use faceload_report::swings::Swings;
 
 use crate::asked::{self, Looked};
 use crate::{Failure, input};
@@ -25,8 +26,8 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let Some(found) = drivers(&comparison, a, b, indicator) else { return Err(Failure::Input(Vec::new())) };
     let figure = report::figure(&comparison, (a, b), indicator, &found, arguments.most);
     arguments.form.show(&figure, &comparison.order, || {
-        let mut swings = swings(&comparison, a, b, indicator);
-        swings.truncate(arguments.most);
-        panel::swings_svg(&comparison, (a, b), indicator, &swings)
+        let mut list = swings(&comparison, a, b, indicator);
+        list.truncate(arguments.most);
+        Swings { comparison: &comparison, pair: (a, b), indicator, list: &list }.file()
     })
 }

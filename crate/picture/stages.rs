@@ -119,9 +119,16 @@ pub fn stages_height(panel: &StagesPanel, width: u32) -> u32 {
     (laid(panel, width).1.bottom + FOOT + 2.0).ceil() as u32
 }
 
-/// Where the rows are: for what lies over the picture.
+/// Where the bars are, stage by stage: for what lies over the picture.
 pub fn stages_places(panel: &StagesPanel, width: u32) -> Vec<Place> {
-    laid(panel, width).1.places
+    let rows = laid(panel, width).1;
+    let bars = |(i, stage): (usize, &Stage)| {
+        let first = rows.bars_top(i, PITCH * stage.loads.len() as f64);
+        let left = if rows.narrow { 0.0 } else { rows.left };
+        let at = move |j: usize| Place { x: left, y: first + PITCH * j as f64, width: f64::from(width) - left, height: PITCH };
+        (0..stage.loads.len()).map(at).collect::<Vec<_>>()
+    };
+    panel.stages.iter().enumerate().flat_map(bars).collect()
 }
 
 /// Draws the panel; the backend is as high as [`stages_height`] says, or higher.

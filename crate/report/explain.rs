@@ -275,9 +275,9 @@ fn with_unit(value: f64, input: &Input) -> String {
     format!("{text} {}", input.unit.words()).trim().to_owned()
 }
 
-/// An input with its evidence.
-pub fn input(tables: &Tables, input: &Input) -> InputOf {
-    let source = match (input.origin, tables.sources.get(&input.source)) {
+/// Where an input comes from, in words.
+pub fn source_of(tables: &Tables, input: &Input) -> String {
+    match (input.origin, tables.sources.get(&input.source)) {
         (Origin::Order, _) if input.source == "by definition" => "by definition".to_owned(),
         (Origin::Order, _) => "stated in the order".to_owned(),
         (Origin::Override, _) => "stated in the order for this alternative".to_owned(),
@@ -292,7 +292,11 @@ pub fn input(tables: &Tables, input: &Input) -> InputOf {
                 .join(": "),
         },
         (_, None) => input.source.clone(),
-    };
+    }
+}
+
+/// An input with its evidence.
+pub fn input(tables: &Tables, input: &Input) -> InputOf {
     let year = tables
         .sources
         .get(&input.source)
@@ -311,7 +315,7 @@ pub fn input(tables: &Tables, input: &Input) -> InputOf {
         spread: input.spread.word(),
         grade: input.grade.to_string(),
         grade_words: input.grade.words(),
-        source,
+        source: source_of(tables, input),
         place: input.place.clone(),
         year,
         note: input.note.clone(),

@@ -6,11 +6,13 @@ use faceload_core::load::Indicator;
 use faceload_core::quantity::ln;
 use faceload_picture::{
     Along, Crossing, CrossingPanel, CrossingPoint, Curve, DotsBand, DotsPanel, DotsSide, InputAxis, InputTick, MapAxis, MapCell, MapPanel,
-    MapSide, OwnMark, Theme, crossing_height, crossing_svg, dots_height, dots_svg, map_height, map_svg,
+    MapSide, OwnMark, Theme, crossing_height, crossing_places, crossing_svg, dots_height, dots_places, dots_svg, map_height, map_places,
+    map_svg,
 };
 
 use crate::flips::value;
 use crate::panel::{WIDE, look};
+use crate::spot::{Picture, Spot};
 use crate::words::number;
 
 /// How many dots stand for the draws.
@@ -51,14 +53,21 @@ pub fn dots_picture(
     indicator: Indicator,
     width: u32,
     theme: Theme,
-) -> Result<String, String> {
+) -> Result<Picture, String> {
     let Some(panel) = dots(comparison, draws, pair, indicator) else { return Err("the two share no line".to_owned()) };
-    dots_svg(&panel, (width, dots_height(&panel, width)), theme).map_err(|refused| refused.to_string())
+    let size = (width, dots_height(&panel, width));
+    let svg = dots_svg(&panel, size, theme).map_err(|refused| refused.to_string())?;
+    let (count, all) = (panel.count(), panel.values.len());
+    let same = panel.same.as_ref().filter(|_| count.same > 0).map_or(String::new(), |band| format!("; {} {}", count.same, band.label));
+    let sides = [(count.less, &panel.less), (count.more, &panel.more)];
+    let said = |(dots, side): (usize, &DotsSide)| format!("{}: {dots} {} {all}{same}", side.label, panel.of_label);
+    let spots = dots_places(&panel, width).into_iter().zip(sides).map(|(place, side)| Spot::saying(place, said(side)));
+    Ok(Picture { svg, size, spots: spots.collect() })
 }
 
 /// The dots for a file.
 pub fn dots_file(comparison: &Comparison, draws: &Draws, pair: (usize, usize), indicator: Indicator) -> Result<String, String> {
-    dots_picture(comparison, draws, pair, indicator, WIDE, Theme::Paper)
+    dots_picture(comparison, draws, pair, indicator, WIDE, Theme::Paper).map(|picture| picture.svg)
 }
 
 /// Where a value stands on an axis, from 0 to 1: by ratio where the values tried are.
@@ -164,14 +173,24 @@ pub fn crossing_picture(
     found: &BreakEven,
     width: u32,
     theme: Theme,
-) -> Result<String, String> {
+) -> Result<Picture, String> {
     let panel = crossing(comparison, pair, indicator, found);
-    crossing_svg(&panel, (width, crossing_height(&panel, width)), theme).map_err(|refused| refused.to_string())
+    let size = (width, crossing_height(&panel, width));
+    let svg = crossing_svg(&panel, size, theme).map_err(|refused| refused.to_string())?;
+    let at = |point: &CrossingPoint| format!("{} {} at {}", number(point.load), panel.unit, value(&found.axis, point.input.value));
+    let curve = |curve: &Curve| match curve.points.as_slice() {
+        [first, .., last] => format!("{}: {}, {}", curve.label, at(first), at(last)),
+        _ => curve.label.clone(),
+    };
+    let crossings = panel.crossings.iter().map(|crossing| format!("{}: {}", panel.input.title, crossing.text));
+    let words = panel.curves.iter().map(curve).chain(crossings);
+    let spots = crossing_places(&panel, width).into_iter().zip(words).map(|(place, words)| Spot::saying(place, words));
+    Ok(Picture { svg, size, spots: spots.collect() })
 }
 
 /// The break-even lines for a file.
 pub fn crossing_file(comparison: &Comparison, pair: (usize, usize), indicator: Indicator, found: &BreakEven) -> Result<String, String> {
-    crossing_picture(comparison, pair, indicator, found, WIDE, Theme::Paper)
+    crossing_picture(comparison, pair, indicator, found, WIDE, Theme::Paper).map(|picture| picture.svg)
 }
 
 /// The map of a pair.
@@ -231,12 +250,27 @@ pub fn map_picture(
     found: &Map,
     width: u32,
     theme: Theme,
-) -> Result<String, String> {
+) -> Result<Picture, String> {
     let panel = map(comparison, pair, indicator, found);
-    map_svg(&panel, (width, map_height(&panel, width)), theme).map_err(|refused| refused.to_string())
+    let size = (width, map_height(&panel, width));
+    let svg = map_svg(&panel, size, theme).map_err(|refused| refused.to_string())?;
+    let cells = panel.cells.iter().zip(&panel.up.ticks).flat_map(|(row, down)| {
+        let one = |(cell, across): (&MapCell, &String)| {
+            let said = match cell {
+                MapCell::Less(side) => panel.sides[*side].less_label.as_str(),
+                MapCell::Only(side) => panel.sides[*side].only_label.as_str(),
+                MapCell::Unclear => panel.unclear_label.as_str(),
+                MapCell::None => panel.none_label.as_str(),
+            };
+            format!("{} {across}, {} {down}: {said}", panel.across.title, panel.up.title)
+        };
+        row.iter().zip(&panel.across.ticks).map(one).collect::<Vec<_>>()
+    });
+    let spots = map_places(&panel, width).into_iter().zip(cells).map(|(place, words)| Spot::saying(place, words));
+    Ok(Picture { svg, size, spots: spots.collect() })
 }
 
 /// The map for a file.
 pub fn map_file(comparison: &Comparison, pair: (usize, usize), indicator: Indicator, found: &Map) -> Result<String, String> {
-    map_picture(comparison, pair, indicator, found, WIDE, Theme::Paper)
+    map_picture(comparison, pair, indicator, found, WIDE, Theme::Paper).map(|picture| picture.svg)
 }

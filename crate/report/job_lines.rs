@@ -1,7 +1,9 @@
 //! Jobs one by one: who can make each, why not, what it loads there.
 
+use std::rc::Rc;
+
 use faceload_core::comparison::Comparison;
-use faceload_core::load::Indicator;
+use faceload_core::load::{Indicator, Model};
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
@@ -38,11 +40,23 @@ pub struct AlternativeOf {
     pub texts: Vec<String>,
 }
 
-/// Every job of a comparison.
-pub fn jobs(comparison: &Comparison) -> Vec<JobOf> {
+/// The jobs as they are listed: by their first line.
+fn listed(comparison: &Comparison) -> Vec<usize> {
     let mut places: Vec<usize> = (0..comparison.jobs.len()).collect();
     places.sort_by_key(|place| comparison.jobs[*place].first);
-    let each = places.into_iter().map(|place| {
+    places
+}
+
+/// An alternative's model of the job in that place of the list, where it is made.
+pub fn model(comparison: &Comparison, alternative: &str, listed_at: usize) -> Option<Rc<Model>> {
+    let job = *listed(comparison).get(listed_at)?;
+    let place = comparison.plans.iter().position(|plan| plan.alternative.id == alternative)?;
+    comparison.makers.of[place][job].map(|_| comparison.model_on(place, &[job]))
+}
+
+/// Every job of a comparison.
+pub fn jobs(comparison: &Comparison) -> Vec<JobOf> {
+    let each = listed(comparison).into_iter().map(|place| {
         let job = &comparison.jobs[place];
         let line = &job.line;
         let code = line.code.as_ref().map_or_else(|| line.shape.name().to_owned(), Clone::clone);

@@ -4,7 +4,7 @@ use faceload_core::analysis::Swing;
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
 use faceload_core::order::RouteName;
-use faceload_picture::{Bar, Colour, Interval, LoadsPanel, Look, Mark, SwingsKey, SwingsPanel, Theme};
+use faceload_picture::{Bar, Colour, Interval, LoadsPanel, Look, Mark, SwingsKey, SwingsPanel};
 
 use crate::labels::label;
 use crate::words::number;
@@ -75,13 +75,6 @@ pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator,
 
 /// The width of a picture in a file, in CSS px.
 pub const WIDE: u32 = 720;
-
-/// The swings as SVG, for a file.
-pub fn swings_svg(comparison: &Comparison, (a, b): (usize, usize), indicator: Indicator, list: &[Swing]) -> Result<String, String> {
-    let panel = swings(comparison, a, b, indicator, list);
-    let size = (WIDE, faceload_picture::swings_height(&panel, WIDE));
-    faceload_picture::swings_svg(&panel, size, Theme::Paper).map_err(|refused| refused.to_string())
-}
 
 /// Said of what has a table only.
 pub fn no_picture(what: &str) -> Result<String, String> {

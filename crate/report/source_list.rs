@@ -4,7 +4,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use faceload_core::comparison::Comparison;
 use faceload_core::factors::{Origin, Published, Role, Solvent, Source, Tables};
+use faceload_core::load::Indicator;
 use serde::Serialize;
+
+use crate::explain;
 
 /// A source behind a comparison.
 #[derive(Debug, Serialize)]
@@ -15,6 +18,17 @@ pub struct SourceOf {
     pub licence: String,
     /// The inputs of the comparison that come from it.
     pub inputs: usize,
+}
+
+/// A source of the inputs behind some loads.
+#[derive(Debug, Serialize)]
+pub struct BehindLoad {
+    /// Publisher and title, or what stands in place of a source.
+    pub words: String,
+    /// How many inputs rest on it.
+    pub inputs: usize,
+    /// Their grades.
+    pub grades: Vec<String>,
 }
 
 /// The sources that hold a word, or whose rows do, as text.
@@ -73,6 +87,32 @@ pub fn behind(tables: &Tables, comparison: &Comparison) -> Vec<SourceOf> {
     let published = |source: &&Source| !matches!(source.kind.as_str(), "practice" | "memory" | "judgement");
     let sources = cited.iter().filter_map(|(key, rows)| Some((tables.sources.get(*key).filter(published)?, rows.len())));
     sources.map(|(source, inputs)| SourceOf { words: named(source), licence: licence(source), inputs }).collect()
+}
+
+/// The sources of the inputs that stand in what some alternatives load, those of most inputs first; what has no
+/// published source is named by what it is. No alternative named means all.
+pub fn behind_loads(tables: &Tables, comparison: &Comparison, indicators: &[Indicator], alternatives: &[usize]) -> Vec<BehindLoad> {
+    let mut cited: BTreeMap<String, (BTreeSet<&str>, BTreeSet<String>)> = BTreeMap::new();
+    let models = comparison.models.iter().enumerate().filter(|(at, _)| alternatives.is_empty() || alternatives.contains(at));
+    for (_, model) in models {
+        for part in &model.parts {
+            let book = &part.plan.book;
+            for indicator in indicators {
+                for id in part.plan.inputs(*indicator, comparison.per) {
+                    let row = book.input(id);
+                    let (rows, grades) = cited.entry(explain::source_of(tables, row)).or_default();
+                    rows.insert(&row.id);
+                    grades.insert(row.grade.to_string());
+                }
+            }
+        }
+    }
+    let mut list: Vec<BehindLoad> = cited
+        .into_iter()
+        .map(|(words, (rows, grades))| BehindLoad { words, inputs: rows.len(), grades: grades.into_iter().collect() })
+        .collect();
+    list.sort_by(|a, b| b.inputs.cmp(&a.inputs).then(a.words.cmp(&b.words)));
+    list
 }
 
 /// Title, publisher, year and where it can be found.

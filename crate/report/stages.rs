@@ -3,10 +3,11 @@
 use faceload_core::comparison::Comparison;
 use faceload_core::inventory::Stage;
 use faceload_core::load::{Indicator, Model};
-use faceload_picture::{StageLoad, StagesAlternative, StagesPanel, Theme, stages_height, stages_svg};
+use faceload_picture::{StageLoad, StagesAlternative, StagesPanel, Theme, stages_height, stages_places, stages_svg};
 
 use crate::figure::{Cell, Figure, Table};
 use crate::panel::{WIDE, look};
+use crate::spot::{Picture, Spot};
 use crate::words::{capital, number};
 
 /// A model's load of a stage.
@@ -59,16 +60,17 @@ pub fn figure(comparison: &Comparison, indicator: Indicator) -> Figure {
 }
 
 /// The picture of the stages.
-pub fn picture(comparison: &Comparison, indicator: Indicator, width: u32, theme: Theme) -> Result<String, String> {
+pub fn picture(comparison: &Comparison, indicator: Indicator, width: u32, theme: Theme) -> Result<Picture, String> {
     let ids: Vec<&str> = comparison.models.iter().map(|model| model.alternative.id.as_str()).collect();
     let alternatives = ids.iter().enumerate().map(|(at, id)| StagesAlternative {
         letter: (at + 1).to_string(),
         label: (*id).to_owned(),
         look: look(comparison, at),
     });
-    let rows = stages(comparison, indicator).into_iter().map(|(stage, loads)| faceload_picture::Stage {
+    let list = stages(comparison, indicator);
+    let rows = list.iter().map(|(stage, loads)| faceload_picture::Stage {
         label: stage.name().to_owned(),
-        loads: loads.into_iter().map(|value| StageLoad { value, text: number(value) }).collect(),
+        loads: loads.iter().map(|value| StageLoad { value: *value, text: number(*value) }).collect(),
     });
     let panel = StagesPanel {
         title: format!("{} by stage", indicator.label()),
@@ -76,10 +78,17 @@ pub fn picture(comparison: &Comparison, indicator: Indicator, width: u32, theme:
         alternatives: alternatives.collect(),
         stages: rows.collect(),
     };
-    stages_svg(&panel, (width, stages_height(&panel, width)), theme).map_err(|refused| refused.to_string())
+    let bars = list.iter().flat_map(|(stage, loads)| ids.iter().zip(loads).map(|(id, load)| (*stage, *id, *load)));
+    let spots = stages_places(&panel, width).into_iter().zip(bars).map(|(place, (stage, id, load))| {
+        let words = format!("{}, {id}: {} {}", stage.name(), number(load), panel.unit);
+        Spot::saying(place, words).leading(id, indicator.id()).at_stage(stage.name())
+    });
+    let size = (width, stages_height(&panel, width));
+    let svg = stages_svg(&panel, size, theme).map_err(|refused| refused.to_string())?;
+    Ok(Picture { svg, size, spots: spots.collect() })
 }
 
 /// The picture for a file.
 pub fn file(comparison: &Comparison, indicator: Indicator) -> Result<String, String> {
-    picture(comparison, indicator, WIDE, Theme::Paper)
+    picture(comparison, indicator, WIDE, Theme::Paper).map(|picture| picture.svg)
 }

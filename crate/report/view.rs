@@ -88,6 +88,8 @@ pub struct Beside {
     pub label: &'static str,
     /// Its unit.
     pub unit: &'static str,
+    /// The indicator whose arithmetic holds it.
+    pub within: Option<&'static str>,
     /// One value per alternative.
     pub texts: Vec<String>,
 }
@@ -132,19 +134,20 @@ pub fn beside(comparison: &Comparison) -> Vec<Beside> {
         let wanted = model.contributions_of(Indicator::Co2e, per).filter(|(_, one)| wanted(one));
         wanted.fold(0.0, |sum, (part, one)| sum + model.value_of(part, one, per))
     };
-    let row = |id: &str, unit: &'static str, value: &dyn Fn(&Model) -> f64| Beside {
+    let row = |id: &str, unit: &'static str, within: Option<Indicator>, value: &dyn Fn(&Model) -> f64| Beside {
         label: label(id),
         unit,
+        within: within.map(Indicator::id),
         texts: comparison.models.iter().map(|model| words::number(value(model))).collect(),
     };
     vec![
-        row("site-electricity", "kWh", &|model| model.flows_of(per, |what| matches!(what, What::Electricity(_)))),
-        row("site-heat", "MJ", &|model| model.flows_of(per, |what| matches!(what, What::Heat(_)))),
-        row("liquid-waste", "kg", &|model| model.flows_of(per, |what| matches!(what, What::LiquidWaste(..)))),
-        row("oxidised", "kg CO2e", &|model| of_co2e(model, &|one| one.factor_unit == "kg CO2e per kg oxidised")),
-        row("end-of-life", "kg CO2e", &|model| of_co2e(model, &|one| one.stage == Stage::EndOfLife)),
-        row("attended", "min", &|model| model.flows_of(per, |what| matches!(what, What::Attended(_))) * 60.0),
-        row("days", "days", &|model| effort(comparison, model).days),
+        row("site-electricity", "kWh", Some(Indicator::Energy), &|model| model.flows_of(per, |what| matches!(what, What::Electricity(_)))),
+        row("site-heat", "MJ", Some(Indicator::Energy), &|model| model.flows_of(per, |what| matches!(what, What::Heat(_)))),
+        row("liquid-waste", "kg", Some(Indicator::Waste), &|model| model.flows_of(per, |what| matches!(what, What::LiquidWaste(..)))),
+        row("oxidised", "kg CO2e", Some(Indicator::Co2e), &|model| of_co2e(model, &|one| one.factor_unit == "kg CO2e per kg oxidised")),
+        row("end-of-life", "kg CO2e", Some(Indicator::Co2e), &|model| of_co2e(model, &|one| one.stage == Stage::EndOfLife)),
+        row("attended", "min", None, &|model| model.flows_of(per, |what| matches!(what, What::Attended(_))) * 60.0),
+        row("days", "days", None, &|model| effort(comparison, model).days),
     ]
 }
 

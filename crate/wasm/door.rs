@@ -7,15 +7,10 @@ use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::Tables;
 use faceload_core::load::{Indicator, Per};
 use faceload_core::order::{Boundary, Document, Order, OrderFault, demo};
-use faceload_picture::{
-    Place, Theme, draw_loads as paint_loads, draw_swings as paint_swings, loads_height, loads_rows, swings_height, swings_rows,
-};
-use faceload_report::{catalogue as choosing, cautions, explain as explaining, labels, panel, result, view as viewing};
+use faceload_picture::Theme;
+use faceload_report::{catalogue as choosing, cautions, explain as explaining, job_lines, labels, result, view as viewing};
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value, json};
-use wasm_bindgen::JsValue;
-
-use crate::canvas;
 
 /// A fault with the field it belongs to, where there is one.
 #[derive(Serialize)]
@@ -25,6 +20,13 @@ pub struct Fault {
     wanted: String,
     help: String,
     words: String,
+}
+
+impl Fault {
+    /// What it says.
+    pub fn words(&self) -> &str {
+        &self.words
+    }
 }
 
 /// What the page asks of an order.
@@ -40,12 +42,17 @@ pub struct Asked {
 }
 
 /// What is on the screen.
-struct Shown {
-    comparison: Comparison,
-    pair: (usize, usize),
-    indicator: Indicator,
-    swings: Vec<Swing>,
-    intervals: Vec<Vec<[f64; 5]>>,
+pub struct OnScreen {
+    pub comparison: Comparison,
+    pub pair: (usize, usize),
+    pub indicator: Indicator,
+    pub swings: Vec<Swing>,
+    pub intervals: Vec<Vec<[f64; 5]>>,
+}
+
+/// Looks at what is on the screen.
+pub fn on_screen<T>(look: impl FnOnce(&OnScreen) -> T) -> Option<T> {
+    SHOWN.with_borrow(|shown| shown.as_ref().map(look))
 }
 
 /// Takes the intervals of the loads on the screen.
@@ -59,7 +66,7 @@ pub fn take_intervals(intervals: Vec<Vec<[f64; 5]>>) {
 
 thread_local! {
     static TABLES: RefCell<Option<Tables>> = const { RefCell::new(None) };
-    static SHOWN: RefCell<Option<Shown>> = const { RefCell::new(None) };
+    static SHOWN: RefCell<Option<OnScreen>> = const { RefCell::new(None) };
 }
 
 pub fn plain(words: String) -> Fault {
@@ -113,18 +120,6 @@ pub fn compared(
     compare(tables, &order, per, boundary).map_err(not_compared)
 }
 
-/// Faults of an order, each with its field.
-fn named(faults: Vec<OrderFault>) -> Vec<Fault> {
-    let one = |fault: OrderFault| Fault {
-        words: fault.to_string(),
-        field: fault.field,
-        came: fault.came,
-        wanted: fault.wanted,
-        help: fault.help,
-    };
-    faults.into_iter().map(one).collect()
-}
-
 /// Why an order that was understood is not compared.
 fn not_compared(fault: CompareFault) -> Vec<Fault> {
     match fault {
@@ -173,21 +168,25 @@ pub fn view(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let view = viewing::view(tables, &comparison, &asked, &swings);
         let text = serde_json::to_string(&view).map_err(|error| vec![plain(error.to_string())])?;
         swings.truncate(asked.most);
-        SHOWN.set(Some(Shown { comparison, pair, indicator, swings, intervals: Vec::new() }));
+        SHOWN.set(Some(OnScreen { comparison, pair, indicator, swings, intervals: Vec::new() }));
         Ok(text)
     })
 }
 
-/// How a load on the screen is computed.
-pub fn explain(alternative: &str, id: &str) -> Result<String, Vec<Fault>> {
+/// How a load on the screen is computed: of all that is compared, or of the job in that place of the line-by-line table.
+pub fn explain(alternative: &str, id: &str, job: Option<usize>) -> Result<String, Vec<Fault>> {
     let indicator = indicator(id)?;
+    let missing = || vec![plain(format!("`{alternative}` is not on the screen"))];
     with_tables(|tables| {
-        SHOWN.with_borrow(|shown| {
-            let model = shown.as_ref().and_then(|shown| Some((shown, shown.comparison.model(alternative)?)));
-            let Some((shown, model)) = model else { return Err(vec![plain(format!("`{alternative}` is not on the screen"))]) };
-            let explained = explaining::explain(tables, model, indicator, shown.comparison.per);
-            serde_json::to_string(&explained).map_err(|error| vec![plain(error.to_string())])
-        })
+        let explained = on_screen(|shown| {
+            let comparison = &shown.comparison;
+            let model = match job {
+                Some(job) => job_lines::model(comparison, alternative, job)?,
+                None => std::rc::Rc::new(comparison.model(alternative)?.clone()),
+            };
+            Some(explaining::explain(tables, &model, indicator, comparison.per))
+        });
+        serde_json::to_string(&explained.flatten().ok_or_else(missing)?).map_err(|error| vec![plain(error.to_string())])
     })
 }
 
@@ -197,55 +196,4 @@ pub fn theme(word: &str) -> Theme {
         "paper" => Theme::Paper,
         _ => Theme::Light,
     }
-}
-
-/// Draws the loads of an indicator.
-pub fn draw_loads(on: web_sys::HtmlCanvasElement, id: &str, width: u32, word: &str) -> Result<u32, JsValue> {
-    SHOWN.with_borrow(|shown| {
-        let (Some(shown), Some(indicator)) = (shown.as_ref(), Indicator::read(id)) else {
-            return Err(JsValue::from_str("nothing is on the screen"));
-        };
-        let panel = panel::loads(&shown.comparison, indicator, shown.intervals.get(indicator as usize));
-        let height = loads_height(&panel, width);
-        paint_loads(canvas::fine(on, (width, height))?, &panel, theme(word)).map_err(|refused| JsValue::from_str(&refused.to_string()))?;
-        Ok(height)
-    })
-}
-
-/// The rows of a picture, in css pixels.
-fn places(rows: &[Place]) -> String {
-    Value::Array(rows.iter().map(|row| json!({ "x": row.x, "y": row.y, "width": row.width, "height": row.height })).collect()).to_string()
-}
-
-/// Where the rows of an indicator's loads are.
-pub fn loads_places(id: &str, width: u32) -> String {
-    SHOWN.with_borrow(|shown| match (shown.as_ref(), Indicator::read(id)) {
-        (Some(shown), Some(indicator)) => {
-            places(&loads_rows(&panel::loads(&shown.comparison, indicator, shown.intervals.get(indicator as usize)), width))
-        }
-        _ => places(&[]),
-    })
-}
-
-/// Where the rows of the swings are.
-pub fn swings_places(width: u32) -> String {
-    SHOWN.with_borrow(|shown| {
-        shown.as_ref().map_or_else(
-            || places(&[]),
-            |shown| {
-                places(&swings_rows(&panel::swings(&shown.comparison, shown.pair.0, shown.pair.1, shown.indicator, &shown.swings), width))
-            },
-        )
-    })
-}
-
-/// Draws the swings on the screen.
-pub fn draw_swings(on: web_sys::HtmlCanvasElement, width: u32, word: &str) -> Result<u32, JsValue> {
-    SHOWN.with_borrow(|shown| {
-        let Some(shown) = shown.as_ref() else { return Err(JsValue::from_str("nothing is on the screen")) };
-        let panel = panel::swings(&shown.comparison, shown.pair.0, shown.pair.1, shown.indicator, &shown.swings);
-        let height = swings_height(&panel, width);
-        paint_swings(canvas::fine(on, (width, height))?, &panel, theme(word)).map_err(|refused| JsValue::from_str(&refused.to_string()))?;
-        Ok(height)
-    })
 }

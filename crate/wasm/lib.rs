@@ -7,6 +7,7 @@ mod canvas;
 mod door;
 mod rows;
 mod link;
+mod figures;
 mod sure;
 
 use wasm_bindgen::prelude::*;
@@ -43,10 +44,10 @@ pub fn view_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
     door::view(order, &asked).map_err(words)
 }
 
-/// How a load on the screen is computed.
+/// How a load on the screen is computed; of one job, where its place in the line-by-line table is given.
 #[wasm_bindgen]
-pub fn explain_json(alternative: &str, indicator: &str) -> Result<String, JsValue> {
-    door::explain(alternative, indicator).map_err(words)
+pub fn explain_json(alternative: &str, indicator: &str, job: Option<usize>) -> Result<String, JsValue> {
+    door::explain(alternative, indicator, job).map_err(words)
 }
 
 /// How sure the answer is: sentences, intervals and the spread of the pair, from draws.
@@ -100,25 +101,56 @@ pub fn take_intervals(intervals: JsValue) -> Result<(), JsValue> {
 /// Draws the loads of an indicator; the height it took, in css pixels.
 #[wasm_bindgen]
 pub fn draw_loads(canvas: web_sys::HtmlCanvasElement, indicator: &str, width: u32, theme: &str) -> Result<u32, JsValue> {
-    door::draw_loads(canvas, indicator, width, theme)
+    figures::draw_loads(canvas, indicator, width, theme)
 }
 
 /// Draws the swings on the screen; the height it took, in css pixels.
 #[wasm_bindgen]
 pub fn draw_swings(canvas: web_sys::HtmlCanvasElement, width: u32, theme: &str) -> Result<u32, JsValue> {
-    door::draw_swings(canvas, width, theme)
+    figures::draw_swings(canvas, width, theme)
 }
 
-/// Where the rows of an indicator's picture are: `[{x, y, width, height}]` in css pixels.
+/// The spots of an indicator's picture: `[{x, y, width, height, words, lead}]`, places in css pixels.
 #[wasm_bindgen]
-pub fn loads_rows_json(indicator: &str, width: u32) -> String {
-    door::loads_places(indicator, width)
+pub fn loads_spots_json(indicator: &str, width: u32) -> Result<String, JsValue> {
+    figures::loads_spots(indicator, width).map_err(words)
 }
 
-/// Where the rows of the swings are, likewise.
+/// The spots of the swings, likewise.
 #[wasm_bindgen]
-pub fn swings_rows_json(width: u32) -> String {
-    door::swings_places(width)
+pub fn swings_spots_json(width: u32) -> Result<String, JsValue> {
+    figures::swings_spots(width).map_err(words)
+}
+
+/// The picture of an indicator's loads as SVG.
+#[wasm_bindgen]
+pub fn loads_svg(indicator: &str, width: u32, theme: &str) -> Result<String, JsValue> {
+    figures::loads_svg(indicator, width, theme).map_err(words)
+}
+
+/// The picture of the swings as SVG.
+#[wasm_bindgen]
+pub fn swings_svg(width: u32, theme: &str) -> Result<String, JsValue> {
+    figures::swings_svg(width, theme).map_err(words)
+}
+
+/// An indicator's loads as CSV.
+#[wasm_bindgen]
+pub fn loads_csv(indicator: &str) -> Result<String, JsValue> {
+    figures::loads_csv(indicator).map_err(words)
+}
+
+/// The swings as CSV.
+#[wasm_bindgen]
+pub fn swings_csv() -> Result<String, JsValue> {
+    figures::swings_csv().map_err(words)
+}
+
+/// The sources behind what some alternatives load in an indicator: `[{words, licence, inputs, grades}]`. Without an
+/// indicator those of all; without alternatives likewise.
+#[wasm_bindgen]
+pub fn sources_json(indicator: &str, alternatives: &[usize]) -> Result<String, JsValue> {
+    figures::sources(indicator, alternatives).map_err(words)
 }
 
 /// What was understood of a spreadsheet's rows.

@@ -14,6 +14,7 @@ use faceload_picture::Theme;
 use faceload_report::figure::Figure;
 use faceload_report::message::message;
 use faceload_report::panel::WIDE;
+use faceload_report::spot::{Picture, Spot};
 use faceload_report::{drivers, flip_panels, flips, stages as by_stage, sureness};
 use serde::{Deserialize, Serialize};
 
@@ -66,6 +67,9 @@ struct Shown {
     csv: String,
     svg: Option<String>,
     paper: Option<String>,
+    /// Of the picture for the screen: its width and height, css pixels, and its spots.
+    size: (u32, u32),
+    spots: Vec<Spot>,
 }
 
 thread_local! {
@@ -104,15 +108,16 @@ impl Looked {
 fn pictured(
     figure: Figure,
     (width, theme): (u32, Theme),
-    picture: impl Fn(u32, Theme) -> Result<String, String>,
+    picture: impl Fn(u32, Theme) -> Result<Picture, String>,
 ) -> Result<Shown, Vec<Fault>> {
-    let drawn = |width, theme| picture(width, theme).map(Some).map_err(|reason| vec![plain(reason)]);
-    Ok(Shown { csv: figure.csv(), figure, svg: drawn(width, theme)?, paper: drawn(WIDE, Theme::Paper)? })
+    let drawn = |width, theme| picture(width, theme).map_err(|reason| vec![plain(reason)]);
+    let Picture { svg, size, spots } = drawn(width, theme)?;
+    Ok(Shown { csv: figure.csv(), figure, svg: Some(svg), paper: Some(drawn(WIDE, Theme::Paper)?.svg), size, spots })
 }
 
 /// A figure that is a table.
 fn table(figure: Figure) -> Shown {
-    Shown { csv: figure.csv(), figure, svg: None, paper: None }
+    Shown { csv: figure.csv(), figure, svg: None, paper: None, size: (0, 0), spots: Vec::new() }
 }
 
 fn text(value: &impl Serialize) -> Result<String, Vec<Fault>> {

@@ -53,17 +53,33 @@ fn bars_are_as_long_as_their_loads_and_the_smallest_is_a_hair() {
     heights.dedup();
     assert_eq!(all.iter().filter(|e| e.text.trim() == "0").count(), 2, "the number and the tick");
     let lowest = heights.iter().map(|y| y.parse::<f64>().unwrap() / 8.0).fold(0.0, f64::max);
-    assert!(lowest < stages_places(&panel, 720)[1].y, "no frame in the second stage");
+    assert!(lowest < stages_places(&panel, 720)[3].y, "no frame in the second stage");
 }
 
 #[test]
-fn rows_lie_under_the_key() {
+fn bars_lie_under_the_key_one_under_the_other() {
     for width in [320, 720] {
         let places = stages_places(&panel(), width);
-        assert_eq!(places.len(), 2);
-        assert!(places[0].y > 40.0 && places[0].y + places[0].height == places[1].y);
-        assert!(places[1].y + places[1].height < f64::from(stages_height(&panel(), width)));
+        assert_eq!(places.len(), 6);
+        assert!(places[0].y > 40.0);
+        assert!(places.windows(2).all(|two| two[0].y + two[0].height <= two[1].y), "{places:?}");
+        assert!(places[2].y + places[2].height < places[3].y, "one stage apart from the next");
+        let last = places[5];
+        assert!(last.y + last.height < f64::from(stages_height(&panel(), width)) && last.x + last.width == f64::from(width));
     }
+}
+
+#[test]
+fn a_place_holds_its_bar() {
+    let panel = panel();
+    let svg = stages_svg(&panel, (720, stages_height(&panel, 720)), Theme::Light).unwrap();
+    let bars: Vec<(f64, f64)> = elements(&svg)
+        .iter()
+        .filter(|e| e.name == "rect" && e.get("fill") == "#0072B2")
+        .map(|e| (e.px("y"), e.px("y") + e.px("height")))
+        .collect();
+    let first = stages_places(&panel, 720)[0];
+    assert!(first.y <= bars[1].0 && bars[1].1 <= first.y + first.height, "{first:?} {bars:?}");
 }
 
 #[test]
