@@ -13,6 +13,7 @@ mod input;
 mod lines;
 mod map;
 mod plan;
+mod report;
 mod sources;
 mod spread;
 mod stages;
@@ -52,6 +53,8 @@ enum Command {
     Switches(switches::Arguments),
     /// Show each job by whoever clearly loads least.
     Plan(plan::Arguments),
+    /// Write the report: two pages for a board, the rest for a critical reviewer.
+    Report(report::Arguments),
     /// Show for each job which alternative can make it, why not, and its loads.
     Lines(lines::Arguments),
     /// List the sources of the tables, with licence and credit.
@@ -120,6 +123,7 @@ fn main() -> ExitCode {
         Command::Map(arguments) => map::run(&arguments),
         Command::Switches(arguments) => switches::run(&arguments),
         Command::Plan(arguments) => plan::run(&arguments),
+        Command::Report(arguments) => report::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Sources(arguments) => sources::run(&arguments),
         Command::Areas(arguments) => areas::run(&arguments),

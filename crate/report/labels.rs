@@ -29,7 +29,7 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 61] = [
+pub const LABELS: [Label; 87] = [
     label_of("order", "The order", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
@@ -91,6 +91,32 @@ pub const LABELS: [Label; 61] = [
     label_of("colours", "colours", Trade),
     label_of("across", "two at once, across", Ours),
     label_of("down", "down", Ours),
+    label_of("report-title", "Sign faces compared", Ours),
+    label_of("report-rest", "For a critical reviewer", Standard("ISO 14044")),
+    label_of("report-question", "The question", Ours),
+    label_of("report-answer", "The answer", Ours),
+    label_of("report-trade-off", "What is better and what is worse", Ours),
+    label_of("report-sure", "How sure", Ours),
+    label_of("report-rests-on", "What it rests on", Ours),
+    label_of("report-change", "What would change it", Ours),
+    label_of("report-limits", "Limits and cautions", Ours),
+    label_of("report-goal", "Goal and scope", Standard("ISO 14044")),
+    label_of("report-flows", "Reference flows", Standard("ISO 14044")),
+    label_of("report-boundary", "System boundary", Standard("ISO 14044")),
+    label_of("report-gaps", "Cut-offs, coverage and filled gaps", Standard("ISO 14044")),
+    label_of("report-allocation", "Allocation and end of life", Standard("ISO 14044")),
+    label_of("report-loads", "Loads and their stages", Ours),
+    label_of("report-pairs", "Every pair", Ours),
+    label_of("report-sensitivity", "Uncertainty and sensitivity", Standard("ISO 14044")),
+    label_of("report-inventory", "Inventory by stage", Standard("ISO 14040")),
+    label_of("report-closure", "Mass closure", Ours),
+    label_of("report-scopes", "Greenhouse gases by scope", Standard("GHG Protocol")),
+    label_of("report-consistency", "Consistency of the data", Standard("ISO 14044")),
+    label_of("report-checks", "Checks", Standard("ISO 14044")),
+    label_of("report-lines", "Line by line", Trade),
+    label_of("report-inputs", "Every input", Standard("ISO 14040")),
+    label_of("report-versions", "Versions and fingerprints", Ours),
+    label_of("report-references", "References", Ours),
 ];
 
 /// The text of a label.
