@@ -52,6 +52,7 @@ pub fn pictures(found: &Found<'_>) -> Node {
         let mut panel = panel::loads(comparison, indicator, Some(&intervals));
         panel.title = indicator.label().to_owned();
         panel.range_label.clear();
+        panel.close = true;
         let said = format!("{}, {}: {}", indicator.label(), found.unit(indicator), sureness::ranked(comparison, &found.draws, indicator));
         picture(loads_svg(&panel, (SMALL, loads_height(&panel, SMALL)), Theme::Paper).map_err(|refused| refused.to_string()), &said)
     });

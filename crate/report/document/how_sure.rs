@@ -5,8 +5,10 @@ use faceload_picture::Theme;
 use super::found::Found;
 use super::node::{Node, aside, element, paragraph, picture, table};
 use crate::figure::{Cell, Table};
-use crate::panel::WIDE;
 use crate::{flip_panels, sureness};
+
+/// How wide the dots are drawn, in CSS px.
+const DRAWN: u32 = 420;
 
 /// How sure the pair's differences are.
 pub fn section(found: &Found<'_>) -> Node {
@@ -26,24 +28,30 @@ pub fn section(found: &Found<'_>) -> Node {
         ]
     });
     let counted = Table {
-        caption: "In how many of 100 draws each loads less; a draw in which both load the same counts half for each".to_owned(),
+        caption: "In how many of 100 draws each loads less".to_owned(),
         columns: vec![String::new(), ids[0].to_owned(), ids[1].to_owned(), "so".to_owned()],
         rows: rows.collect(),
         ..Table::default()
     };
-    let drawn = flip_panels::dots_picture(comparison, draws, pair, indicator, WIDE, Theme::Paper);
+    let drawn = flip_panels::dots_picture(comparison, draws, pair, indicator, DRAWN, Theme::Paper);
     let said = sureness::difference_of(comparison, draws, pair.0, pair.1, indicator);
     super::section(
         "report-sure",
         vec![
-            element("div", vec![table(&counted)]),
             element(
                 "div",
                 vec![
+                    element("div", vec![table(&counted), aside("A draw in which both load the same counts half for each. Each dot stands for 2 of 100 draws. They are draws of our ranges, not a chance that something happens.")]),
+                    element(
+                        "div",
+                        vec![
                     picture(drawn, &format!("{} of {} and {}: {said}", indicator.label(), ids[0], ids[1])),
                     aside("Each dot stands for 2 of 100 draws. These are draws of our ranges, not a chance that something happens."),
+                        ],
+                    ),
                 ],
-            ),
+            )
+            .with("class", "two"),
         ],
     )
 }

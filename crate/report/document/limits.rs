@@ -3,22 +3,27 @@
 use super::found::Found;
 use super::node::{Node, list, paragraph};
 use super::stand_in::standing_words;
-use crate::{cautions, sureness, words};
+use crate::labels::label;
+use crate::{cautions, words};
+
+/// What is said of single lines, in the reviewer's part.
+pub fn of_lines(found: &Found<'_>) -> Vec<String> {
+    [cautions::unusual(found.comparison), cautions::dropped(&found.comparison.makers.dropped)].concat()
+}
 
 /// Limits and cautions.
 pub fn section(found: &Found<'_>) -> Node {
-    let (comparison, draws) = (found.comparison, &found.draws);
-    let order = &comparison.order;
-    let pairs = comparison.first_pairs();
-    let left_out = format!("Left out: {}.", words::left_out(order, comparison.boundary).join("; "));
+    let (comparison, order) = (found.comparison, &found.comparison.order);
+    let of_lines = of_lines(found).len();
+    let more = (of_lines > 0).then(|| {
+        format!("{} on what single lines allow: see \u{201c}{}\u{201d}.", words::count(of_lines as u64, "remark"), label("report-lines"))
+    });
     let said = [
-        vec![left_out],
-        sureness::off_headlines(comparison, draws, &pairs).into_iter().collect(),
+        vec![format!("Left out: {}.", words::left_out(order, comparison.boundary).join("; "))],
+        more.into_iter().collect(),
         words::orders(order),
         words::own_rows(order),
         words::moved(comparison),
-        cautions::unusual(comparison),
-        cautions::dropped(&comparison.makers.dropped),
         comparison.cautions.iter().map(cautions::caution).collect(),
     ]
     .concat();

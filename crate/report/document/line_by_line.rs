@@ -3,7 +3,8 @@
 use faceload_core::load::Indicator;
 
 use super::found::Found;
-use super::node::{Node, table};
+use super::limits::of_lines;
+use super::node::{Node, list, table};
 use crate::figure::{Cell, Table};
 use crate::job_lines::jobs;
 use crate::words::{count, number};
@@ -28,5 +29,7 @@ pub fn section(found: &Found<'_>) -> Node {
         rows: rows.collect(),
         ..Table::default()
     };
-    super::section("report-lines", vec![table(&all)])
+    let mut inside = list(of_lines(found));
+    inside.push(table(&all));
+    super::section("report-lines", inside)
 }

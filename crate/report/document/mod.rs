@@ -105,7 +105,7 @@ fn body(found: &Found<'_>, manifest: &stand_in::Manifest, title: &str) -> Node {
     element(
         "main",
         vec![
-            element("div", vec![element("div", first).with("class", "sheet"), element("div", second.to_vec()).with("class", "sheet")])
+            element("div", first.into_iter().chain(second).collect())
                 .with("class", "board"),
             element("div", std::iter::once(words("h1", label("report-rest"))).chain(numbered).collect()).with("class", "rest"),
         ],

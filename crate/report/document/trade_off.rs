@@ -17,8 +17,8 @@ pub fn section(found: &Found<'_>) -> Node {
     let column = |heading: String, wanted: &[Finding]| {
         let of = spreads.iter().filter(|one| wanted.contains(&one.finding));
         let said = of.map(|one| {
-            let said = sureness::difference_of(found.comparison, &found.draws, pair.0, pair.1, one.indicator);
-            format!("{}: {said}", one.indicator.label())
+            let [a, b] = [&one.first, &one.second].map(|interval| sureness::by_interval(interval.median, interval));
+            format!("{}: {a} against {b} {}", one.indicator.label(), found.unit(one.indicator))
         });
         let said: Vec<String> = said.collect();
         let said = if said.is_empty() { vec![paragraph("nothing")] } else { list(said) };
@@ -31,6 +31,6 @@ pub fn section(found: &Found<'_>) -> Node {
     ];
     super::section(
         "report-trade-off",
-        vec![paragraph(format!("One pair closely, {first} and {second}.")), element("div", columns).with("class", "three")],
+        vec![paragraph(format!("One pair closely, {first} against {second}, by the middle of the draws (half of them lie above, half below):")), element("div", columns).with("class", "three")],
     )
 }
