@@ -1,7 +1,7 @@
 //! What the report is about, computed once: draws, drivers, break-even and switches of the pair that is looked at.
 
 use faceload_core::analysis::{
-    BreakEven, Draws, Drivers, Kept, Over, POINTS, Pairing, Settings, Switched, break_even, drivers, switches,
+    BreakEven, Draws, Drivers, Kept, Over, POINTS, Pairing, Settings, Switched, break_even, drivers, switches_in,
 };
 use faceload_core::comparison::Comparison;
 use faceload_core::factors::Tables;
@@ -41,7 +41,7 @@ pub struct Found<'a> {
     /// Where the pair's difference crosses zero over quantity, by indicator.
     pub break_even: Vec<Option<BreakEven>>,
     /// The pair under other choices of method, by indicator.
-    pub switches: Vec<Vec<Switched>>,
+    pub switches: [Vec<Switched>; 5],
     /// The publications behind the comparison, by key.
     pub sources: Vec<SourceOf>,
 }
@@ -59,18 +59,18 @@ impl<'a> Found<'a> {
         let draws = Draws::make(comparison, &pairs, settings, &mut Kept::default(), |done| go_on(0.5 * done as f64 / settings.number as f64));
         let scan = Settings { number: SCAN.min(settings.number), ..settings };
         let mut kept = Kept::default();
-        let (mut driving, mut breaking, mut switching) = (Vec::new(), Vec::new(), Vec::new());
+        let pairing = pair.map(|(a, b)| Pairing::of(tables, comparison, a, b, asked.indicator));
+        let (mut driving, mut breaking) = (Vec::new(), Vec::new());
         for indicator in Indicator::ALL {
             driving.push(pair.and_then(|(a, b)| drivers(comparison, a, b, indicator)));
-            breaking.push(pair.and_then(|(a, b)| {
+            breaking.push(pairing.as_ref().and_then(|pairing| {
                 let axis = Over::Quantity.axis(&comparison.order, tables, None, POINTS).ok()?;
-                break_even(&Pairing::of(tables, comparison, a, b, indicator), axis, scan, &mut kept, |_| true)
+                break_even(&pairing.in_indicator(indicator), axis, scan, &mut kept, |_| true)
             }));
-            switching.push(
-                pair.map(|pair| switches(tables, comparison, pair, indicator, &OTHER_AREAS, scan)).unwrap_or_default(),
-            );
-            go_on(0.5 + 0.1 * driving.len() as f64);
+            go_on(0.5 + 0.08 * driving.len() as f64);
         }
+        let switching = pair.map(|pair| switches_in(tables, comparison, pair, Indicator::ALL, &OTHER_AREAS, scan)).unwrap_or_default();
+        go_on(1.0);
         Self {
             tables,
             comparison,

@@ -8,7 +8,7 @@ use crate::figure::{Cell, Table};
 use crate::{flip_panels, sureness};
 
 /// How wide the dots are drawn, in CSS px.
-const DRAWN: u32 = 420;
+const DRAWN: u32 = 520;
 
 /// How sure the pair's differences are.
 pub fn section(found: &Found<'_>) -> Node {
@@ -46,7 +46,6 @@ pub fn section(found: &Found<'_>) -> Node {
                         "div",
                         vec![
                     picture(drawn, &format!("{} of {} and {}: {said}", indicator.label(), ids[0], ids[1])),
-                    aside("Each dot stands for 2 of 100 draws. These are draws of our ranges, not a chance that something happens."),
                         ],
                     ),
                 ],
