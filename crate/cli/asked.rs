@@ -140,7 +140,7 @@ pub fn pair(comparison: &Comparison, between: Option<&str>) -> Result<(usize, us
 }
 
 /// The same, where the two must share a line.
-fn sharing_pair(comparison: &Comparison, between: Option<&str>) -> Result<(usize, usize), Failure> {
+pub fn sharing_pair(comparison: &Comparison, between: Option<&str>) -> Result<(usize, usize), Failure> {
     let (a, b) = pair(comparison, between)?;
     if comparison.shared(a, b).is_empty() {
         let id = |place: usize| comparison.models[place].alternative.id.as_str();
@@ -172,11 +172,7 @@ impl FormArguments {
     pub fn show(&self, figure: &Figure, order: &Order, svg: impl FnOnce() -> Result<String, String>) -> Result<String, Failure> {
         if let Some(file) = &self.svg {
             let drawing = svg().map_err(|reason| Failure::Input(vec![format!("--svg: {reason}")]))?;
-            std::fs::write(file, drawing).map_err(|error| {
-                Failure::Input(vec![format!(
-                    "{file}: cannot be written ({error}) where a file for the picture was wanted; give another place"
-                )])
-            })?;
+            write(file, &drawing, "the picture")?;
         }
         if self.json {
             return Ok(result::figure(figure, order));
@@ -187,6 +183,13 @@ impl FormArguments {
         let bold = std::io::stdout().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
         Ok(terminal::figure(figure, order, bold))
     }
+}
+
+/// Writes a text to a file.
+pub fn write(file: &str, text: &str, what: &str) -> Result<(), Failure> {
+    std::fs::write(file, text).map_err(|error| {
+        Failure::Input(vec![format!("{file}: cannot be written ({error}) where a file for {what} was wanted; give another place")])
+    })
 }
 
 /// Says on a terminal how far the work is; silent elsewhere.

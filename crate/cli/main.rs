@@ -15,6 +15,7 @@ mod map;
 mod order;
 mod plan;
 mod rows;
+mod report;
 mod sources;
 mod spread;
 mod stages;
@@ -54,6 +55,8 @@ enum Command {
     Switches(switches::Arguments),
     /// Show each job by whoever clearly loads least.
     Plan(plan::Arguments),
+    /// Write the report: two pages for a board, the rest for a critical reviewer.
+    Report(report::Arguments),
     /// Show for each job which alternative can make it, why not, and its loads.
     Lines(lines::Arguments),
     /// Read rows of a spreadsheet as an order; say what was understood and what was not.
@@ -126,6 +129,7 @@ fn main() -> ExitCode {
         Command::Map(arguments) => map::run(&arguments),
         Command::Switches(arguments) => switches::run(&arguments),
         Command::Plan(arguments) => plan::run(&arguments),
+        Command::Report(arguments) => report::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Rows(arguments) => rows::run(&arguments),
         Command::Order(arguments) => order::run(&arguments),

@@ -24,6 +24,8 @@ pub struct LoadsPanel {
     pub unit: String,
     /// What the thick and the thin line over a bar mean; an empty word leaves the key out.
     pub range_label: String,
+    /// Rows close together, labels left of their bars at any width: for several pictures on a sheet of paper.
+    pub close: bool,
     /// The alternatives, one row each.
     pub bars: Vec<Bar>,
 }
@@ -49,11 +51,13 @@ const GAP: f64 = 6.0;
 const THICK: f64 = 17.0;
 /// Heights of a row.
 const FORM: Form = Form { wide: 42.0, bar: 38.0, aside: 0.0 };
+/// The same, close together.
+const CLOSE: Form = Form { wide: 22.0, bar: 0.0, aside: 0.0 };
 /// Width of the sample in the key.
 const SAMPLE: f64 = 36.0;
 
 fn rows(panel: &LoadsPanel, width: u32) -> Rows {
-    Rows::new(&panel.title, panel.bars.iter().map(|b| b.label.as_str()), width, FORM)
+    Rows::new(&panel.title, panel.bars.iter().map(|b| b.label.as_str()), width, if panel.close { CLOSE } else { FORM })
 }
 
 /// The height of the picture at a width, in CSS px.

@@ -20,7 +20,7 @@ const GUTTER: f64 = 14.0;
 pub(crate) struct Form {
     /// A row of a wide picture, at least.
     pub wide: f64,
-    /// What the bar of a narrow picture gets under its label.
+    /// What the bar of a narrow picture gets under its label; nothing where the label stands left of its bar at any width.
     pub bar: f64,
     /// What a narrow label leaves free at its right.
     pub aside: f64,
@@ -46,7 +46,7 @@ impl Rows {
     /// Lays the rows out at a width in CSS px.
     pub fn new<'a>(title: &str, labels: impl Iterator<Item = &'a str>, sheet: u32, form: Form) -> Self {
         let sheet = f64::from(sheet);
-        let (narrow, room) = (sheet < 560.0, sheet - 2.0 * MARGIN);
+        let (narrow, room) = (sheet < 560.0 && form.bar > 0.0, sheet - 2.0 * MARGIN);
         let label_room = if narrow { room - form.aside } else { room * 0.36 };
         let labels: Vec<_> = labels.map(|l| lines(l, LABEL, false, label_room, MOST_LINES)).collect();
         let title = lines(title, TITLE, true, room, MOST_LINES);
@@ -72,7 +72,7 @@ impl Rows {
 
     /// A title alone, over what is laid out otherwise.
     pub fn title(title: &str, sheet: u32) -> Self {
-        let mut rows = Self::new(title, std::iter::empty(), sheet, Form { wide: 0.0, bar: 0.0, aside: 0.0 });
+        let mut rows = Self::new(title, std::iter::empty(), sheet, Form { wide: 0.0, bar: 1.0, aside: 0.0 });
         rows.bottom -= 6.0;
         rows
     }

@@ -8,7 +8,7 @@ use crate::figure::{Cell, Figure, Table};
 use crate::words::{capital, number};
 
 /// The input of a driver, with the route where each route has draws of its own.
-fn item(driver: &Driver, all: &Drivers) -> String {
+pub fn item(driver: &Driver, all: &Drivers) -> String {
     let twin = all.rows.iter().filter(|row| row.drawn.id == driver.drawn.id).count() > 1;
     driver.drawn.route.filter(|_| twin).map_or_else(
         || driver.input.item.clone(),

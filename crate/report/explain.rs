@@ -99,6 +99,9 @@ pub struct InputOf {
     pub grade_words: &'static str,
     /// Its source in words.
     pub source: String,
+    /// The key of its source.
+    #[serde(skip)]
+    pub source_key: String,
     /// The place in it.
     pub place: String,
     /// The year.
@@ -316,6 +319,7 @@ pub fn input(tables: &Tables, input: &Input) -> InputOf {
         grade: input.grade.to_string(),
         grade_words: input.grade.words(),
         source: source_of(tables, input),
+        source_key: input.source.clone(),
         place: input.place.clone(),
         year,
         note: input.note.clone(),

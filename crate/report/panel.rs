@@ -38,6 +38,7 @@ pub fn loads(comparison: &Comparison, indicator: Indicator, intervals: Option<&V
     LoadsPanel {
         title: String::new(),
         unit: format!("{}{}", indicator.unit(), comparison.per.suffix()),
+        close: false,
         range_label: if intervals.is_some() { label("draws-range").to_owned() } else { String::new() },
         bars: bars.collect(),
     }

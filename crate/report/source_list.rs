@@ -12,6 +12,9 @@ use crate::explain;
 /// A source behind a comparison.
 #[derive(Debug, Serialize)]
 pub struct SourceOf {
+    /// Its key.
+    #[serde(skip)]
+    pub key: String,
     /// Title, publisher, year and where it can be found.
     pub words: String,
     /// How it was seen, its licence, and the credit.
@@ -86,7 +89,7 @@ pub fn behind(tables: &Tables, comparison: &Comparison) -> Vec<SourceOf> {
     }
     let published = |source: &&Source| !matches!(source.kind.as_str(), "practice" | "memory" | "judgement");
     let sources = cited.iter().filter_map(|(key, rows)| Some((tables.sources.get(*key).filter(published)?, rows.len())));
-    sources.map(|(source, inputs)| SourceOf { words: named(source), licence: licence(source), inputs }).collect()
+    sources.map(|(source, inputs)| SourceOf { key: source.key.clone(), words: named(source), licence: licence(source), inputs }).collect()
 }
 
 /// The sources of the inputs that stand in what some alternatives load, those of most inputs first; what has no

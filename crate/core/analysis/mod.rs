@@ -38,5 +38,5 @@ pub use root::{Itp, itp};
 pub use stream::{BLOCK, Design, Stream};
 pub use sum::{ColumnId, Columns, Product, Sum, Way, flows, load};
 pub use swing::{Swing, moved, swings, swings_of};
-pub use switches::{Switched, switches};
+pub use switches::{Switched, switches, switches_in};
 pub use variance::{Moments, Variance};

@@ -98,6 +98,11 @@ impl Over {
         }
     }
 
+    /// Whether it changes nothing but the order's lines.
+    pub fn is_of_lines(&self) -> bool {
+        !matches!(self, Self::Life | Self::Input(_))
+    }
+
     /// Per what loads are compared.
     pub fn per(&self, per: Per) -> Per {
         if *self == Self::Life { Per::M2Year } else { per }

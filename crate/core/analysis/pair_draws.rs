@@ -1,5 +1,8 @@
 //! A pair in one indicator on an order that is varied: its single values and its draws.
 
+use std::cell::OnceCell;
+use std::rc::Rc;
+
 use crate::comparison::{Comparison, compare};
 use crate::factors::Tables;
 use crate::load::{Indicator, Per};
@@ -19,6 +22,8 @@ pub struct Pairing<'a> {
     boundary: Boundary,
     indicator: Indicator,
     ids: [String; 2],
+    /// The order as it stands, whose plans serve wherever only its lines are varied.
+    planned: Rc<OnceCell<Option<Comparison>>>,
 }
 
 /// A pair at one value.
@@ -61,7 +66,12 @@ impl<'a> Pairing<'a> {
             place += 1;
         }
         order.alternatives.retain(|alternative| wanted.contains(&alternative.id));
-        Self { tables, order, per: comparison.per, boundary: comparison.boundary, indicator, ids }
+        Self { tables, order, per: comparison.per, boundary: comparison.boundary, indicator, ids, planned: Rc::default() }
+    }
+
+    /// The same pair in another indicator.
+    pub fn in_indicator(&self, indicator: Indicator) -> Self {
+        Self { indicator, ..self.clone() }
     }
 
     /// The order as it stands.
@@ -82,7 +92,13 @@ impl<'a> Pairing<'a> {
             order = over.applied(&order, *value, &self.ids[1]);
             per = over.per(per);
         }
-        let comparison = compare(self.tables, &order, per, self.boundary).ok()?;
+        let comparison = if varied.iter().all(|(over, _)| over.is_of_lines()) {
+            let planned = self.planned.get_or_init(|| compare(self.tables, &self.order, self.per, self.boundary).ok());
+            planned.as_ref()?.on_lines_of(order)
+        } else {
+            compare(self.tables, &order, per, self.boundary)
+        };
+        let comparison = comparison.ok()?;
         let place = |id: &str| comparison.models.iter().position(|model| model.alternative.id == id);
         let (a, b) = (place(&self.ids[0])?, place(&self.ids[1])?);
         Some((comparison, a, b))

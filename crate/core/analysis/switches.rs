@@ -9,6 +9,7 @@ use crate::order::{EndOfLife, GwpSet, Order};
 use super::draws::{Kept, Settings, differences_of};
 use super::finding::{Finding, finding};
 use super::interval::Interval;
+use super::pair_draws::Pairing;
 
 /// A choice set another way.
 #[derive(Debug, Clone, PartialEq)]
@@ -36,12 +37,26 @@ const LIVES: [f64; 3] = [5.0, 10.0, 15.0];
 pub fn switches(
     tables: &Tables,
     comparison: &Comparison,
-    (a, b): (usize, usize),
+    pair: (usize, usize),
     indicator: Indicator,
     other_areas: &[&str],
     settings: Settings,
 ) -> Vec<Switched> {
-    let own = &comparison.order;
+    switches_in(tables, comparison, pair, [indicator], other_areas, settings).into_iter().flatten().collect()
+}
+
+/// The same in several indicators: a list for each of them.
+pub fn switches_in<const N: usize>(
+    tables: &Tables,
+    comparison: &Comparison,
+    (a, b): (usize, usize),
+    indicators: [Indicator; N],
+    other_areas: &[&str],
+    settings: Settings,
+) -> [Vec<Switched>; N] {
+    // Only the two, and whoever makes lines for them.
+    let pairing = Pairing::of(tables, comparison, a, b, Indicator::Co2e);
+    let own = pairing.order();
     let mut list: Vec<(&'static str, String, bool, Order)> = Vec::new();
     let mut push = |switch, set: &str, is_own, change: &dyn Fn(&mut Order)| {
         let mut order = own.clone();
@@ -77,16 +92,18 @@ pub fn switches(
     }
     let ids = [a, b].map(|place| comparison.models[place].alternative.id.clone());
     let mut kept = Kept::default();
-    list.into_iter()
-        .filter_map(|(switch, set, own, order)| {
-            let switched = compare(tables, &order, comparison.per, comparison.boundary).ok()?;
-            let place = |id: &str| switched.models.iter().position(|model| model.alternative.id == id);
-            let (a, b) = (place(&ids[0])?, place(&ids[1])?);
-            let single = switched.difference(a, b, indicator)?;
-            let (first, second) = switched.of_pair(a, b)?;
+    let mut lists = indicators.map(|_| Vec::new());
+    for (switch, set, own, order) in list {
+        let Ok(switched) = compare(tables, &order, comparison.per, comparison.boundary) else { continue };
+        let place = |id: &str| switched.models.iter().position(|model| model.alternative.id == id);
+        let Some((a, b)) = place(&ids[0]).zip(place(&ids[1])) else { continue };
+        let Some((first, second)) = switched.of_pair(a, b) else { continue };
+        for (list, indicator) in lists.iter_mut().zip(indicators) {
+            let Some(single) = switched.difference(a, b, indicator) else { continue };
             let difference = Interval::of(&differences_of([&first, &second], indicator, switched.per, settings, &mut kept));
             let finding = finding(&difference, single.first.min(single.second), switched.matters(indicator, &first));
-            Some(Switched { switch, set, own, first: single.first, second: single.second, difference, finding })
-        })
-        .collect()
+            list.push(Switched { switch, set: set.clone(), own, first: single.first, second: single.second, difference, finding });
+        }
+    }
+    lists
 }

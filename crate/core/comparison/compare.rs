@@ -59,32 +59,42 @@ pub fn compare(tables: &Tables, order: &Order, per: Per, boundary: Boundary) -> 
     for (alternative, book) in books {
         plans.push(Rc::new(Plan::make(order, alternative, book, boundary)?));
     }
-    let jobs = jobs(&order.lines);
-    let makers = Makers::find(&plans, &jobs);
-    let places: Vec<usize> = (0..plans.len()).filter(|place| makers.makes_any(*place)).collect();
-    if places.is_empty() {
-        return Err(CompareFault::NothingMade(makers.dropped));
-    }
-    let common = makers.common(&places);
-    let mut comparison = Comparison {
-        order: order.clone(),
-        per,
-        boundary,
-        jobs,
-        plans,
-        makers,
-        common,
-        models: Vec::new(),
-        cautions: Vec::new(),
-        kept: RefCell::default(),
-        places,
-    };
-    comparison.models = comparison.places.iter().map(|place| comparison.build(*place, &comparison.table_jobs(*place))).collect();
-    comparison.cautions = comparison.models.iter().flat_map(caution::cautions).collect();
-    Ok(comparison)
+    Comparison::of(order.clone(), per, boundary, plans)
 }
 
 impl Comparison {
+    /// Alternatives that are planned, on the order's lines: no plan depends on a line.
+    fn of(order: Order, per: Per, boundary: Boundary, plans: Vec<Rc<Plan>>) -> Result<Self, CompareFault> {
+        let jobs = jobs(&order.lines);
+        let makers = Makers::find(&plans, &jobs);
+        let places: Vec<usize> = (0..plans.len()).filter(|place| makers.makes_any(*place)).collect();
+        if places.is_empty() {
+            return Err(CompareFault::NothingMade(makers.dropped));
+        }
+        let common = makers.common(&places);
+        let mut comparison = Self {
+            order,
+            per,
+            boundary,
+            jobs,
+            plans,
+            makers,
+            common,
+            models: Vec::new(),
+            cautions: Vec::new(),
+            kept: RefCell::default(),
+            places,
+        };
+        comparison.models = comparison.places.iter().map(|place| comparison.build(*place, &comparison.table_jobs(*place))).collect();
+        comparison.cautions = comparison.models.iter().flat_map(caution::cautions).collect();
+        Ok(comparison)
+    }
+
+    /// The same alternatives on other lines, without planning them anew.
+    pub fn on_lines_of(&self, order: Order) -> Result<Self, CompareFault> {
+        Self::of(order, self.per, self.boundary, self.plans.clone())
+    }
+
     /// The jobs an alternative's column is about.
     pub fn table_jobs(&self, place: usize) -> Vec<usize> {
         if self.common.is_empty() { self.makers.common(&[place]) } else { self.common.clone() }

@@ -260,6 +260,7 @@ fn rate(row: &mut Row<'_>, carrier: &Carrier, column: &str, gas: &str) -> Input 
         grade: carrier.grade,
         source: carrier.source.clone(),
         place: row.filled("place"),
+        region: carrier.country.clone(),
         year: carrier.year.clone(),
         note: row.text("note"),
         origin: Origin::Factor,

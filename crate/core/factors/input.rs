@@ -65,6 +65,8 @@ pub struct Input {
     pub source: String,
     /// The place in the source.
     pub place: String,
+    /// Where the data are from, where it is said.
+    pub region: String,
     /// The year of the data, where it is said.
     pub year: String,
     /// A note.

@@ -123,6 +123,7 @@ impl Row<'_> {
             grade: self.grade(),
             source: self.filled("source"),
             place: self.filled("place"),
+            region: self.text("region"),
             year: self.text("year"),
             note: self.text("note"),
             origin,

@@ -16,6 +16,8 @@ use crate::route;
 pub struct Contribution {
     /// The indicator.
     pub indicator: Indicator,
+    /// The place of its flow among the plan's.
+    pub flow: usize,
     /// The stage.
     pub stage: Stage,
     /// What flows.
@@ -66,11 +68,12 @@ impl Plan {
         let layout = Layout::read(&book);
         let flows = route::flows(order, alternative, &book).stocked(&book).list;
         let mut contributions = Vec::new();
-        for flow in flows.iter().filter(|flow| !flow.blank || boundary == Boundary::FaceWithBlank) {
+        for (place, flow) in flows.iter().enumerate().filter(|(_, flow)| !flow.blank || boundary == Boundary::FaceWithBlank) {
             for indicator in Indicator::ALL {
                 if let Some((factor, factor_unit)) = factor(indicator, &flow.what, flow.blank, &book, order) {
                     contributions.push(Contribution {
                         indicator,
+                        flow: place,
                         stage: flow.stage,
                         label: flow.label.clone(),
                         amount: flow.what.terms().clone(),

@@ -9,6 +9,7 @@ pub fn bar(label: &str, value: f64, text: &str, mark: Mark) -> Bar {
 
 pub fn loads(bars: Vec<Bar>) -> LoadsPanel {
     LoadsPanel {
+        close: false,
         title: "Climate, the whole order of stop signs and diamonds".to_owned(),
         unit: "kg CO\u{2082}e per order".to_owned(),
         range_label: "thick line: half of the draws; thin line: 90 of 100 draws".to_owned(),

@@ -33,6 +33,7 @@ fn loads(intervals: bool) -> LoadsPanel {
         look,
     };
     LoadsPanel {
+        close: false,
         title: "Climate, signs of Tern Harbour County".to_owned(),
         unit: "kg CO\u{2082}e/m\u{B2} of face".to_owned(),
         range_label: "thick line: half of the draws; thin line: 90 of 100 draws".to_owned(),

@@ -1,0 +1,41 @@
+//! What got worse beside what got better: one pair closely.
+
+use faceload_core::analysis::Finding;
+
+use super::found::Found;
+use super::node::{Node, element, list, paragraph, words};
+use crate::sureness;
+
+/// The pair, its indicators in three columns.
+pub fn section(found: &Found<'_>) -> Node {
+    let Some(pair) = found.pair else {
+        return super::section("report-trade-off", vec![paragraph("No two alternatives share a line, so no pair is looked at closely.")]);
+    };
+    let ids = found.ids(pair);
+    let [first, second] = ids;
+    let spreads = sureness::spreads(found.comparison, &found.draws, pair.0, pair.1);
+    let column = |heading: String, wanted: &[Finding]| {
+        let of = spreads.iter().filter(|one| wanted.contains(&one.finding));
+        let said = of.map(|one| {
+            let [a, b] = [&one.first, &one.second].map(|interval| sureness::by_interval(interval.median, interval));
+            format!("{}: {a} against {b} {}", one.indicator.label(), found.unit(one.indicator))
+        });
+        let said: Vec<String> = said.collect();
+        let said = if said.is_empty() { vec![paragraph("nothing")] } else { list(said) };
+        element("div", std::iter::once(words("h3", heading)).chain(said).collect())
+    };
+    let columns = vec![
+        column(format!("{first} clearly less than {second}"), &[Finding::FirstLess]),
+        column(format!("{first} clearly more than {second}"), &[Finding::SecondLess]),
+        column("not told apart".to_owned(), &[Finding::AboutTheSame, Finding::NoClearDifference]),
+    ];
+    super::section(
+        "report-trade-off",
+        vec![
+            paragraph(format!(
+                "One pair closely, {first} against {second}, by the middle of the draws (half of them lie above, half below):"
+            )),
+            element("div", columns).with("class", "three"),
+        ],
+    )
+}
