@@ -16,6 +16,7 @@ mod plan;
 mod sources;
 mod spread;
 mod stages;
+mod statement;
 mod switches;
 
 use std::process::ExitCode;
@@ -52,6 +53,8 @@ enum Command {
     Switches(switches::Arguments),
     /// Show each job by whoever clearly loads least.
     Plan(plan::Arguments),
+    /// Print the text about a pair that may be sent, or why none may.
+    Statement(statement::Arguments),
     /// Show for each job which alternative can make it, why not, and its loads.
     Lines(lines::Arguments),
     /// List the sources of the tables, with licence and credit.
@@ -120,6 +123,7 @@ fn main() -> ExitCode {
         Command::Map(arguments) => map::run(&arguments),
         Command::Switches(arguments) => switches::run(&arguments),
         Command::Plan(arguments) => plan::run(&arguments),
+        Command::Statement(arguments) => statement::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Sources(arguments) => sources::run(&arguments),
         Command::Areas(arguments) => areas::run(&arguments),
