@@ -7,6 +7,7 @@ mod asked;
 mod break_even;
 mod check;
 mod compare;
+mod data;
 mod drivers;
 mod explain;
 mod input;
@@ -18,6 +19,7 @@ mod spread;
 mod stages;
 mod statement;
 mod switches;
+mod verify;
 
 use std::process::ExitCode;
 
@@ -55,6 +57,10 @@ enum Command {
     Plan(plan::Arguments),
     /// Print the text about a pair that may be sent, or why none may.
     Statement(statement::Arguments),
+    /// Write a comparison as a folder of tables and a record that can be verified.
+    Data(data::Arguments),
+    /// Make a report or a folder of data again from what it carries, and say what differs.
+    Verify(verify::Arguments),
     /// Show for each job which alternative can make it, why not, and its loads.
     Lines(lines::Arguments),
     /// List the sources of the tables, with licence and credit.
@@ -124,6 +130,8 @@ fn main() -> ExitCode {
         Command::Switches(arguments) => switches::run(&arguments),
         Command::Plan(arguments) => plan::run(&arguments),
         Command::Statement(arguments) => statement::run(&arguments),
+        Command::Data(arguments) => data::run(&arguments),
+        Command::Verify(arguments) => verify::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Sources(arguments) => sources::run(&arguments),
         Command::Areas(arguments) => areas::run(&arguments),

@@ -234,7 +234,7 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
     } else {
         default_alternatives()
     };
-    let sums = vec![(if name.is_empty() { document.name.clone() } else { name.clone() }, lines.len())];
+    let sums = vec![(if name.is_empty() { document.file_name().to_owned() } else { name.clone() }, lines.len())];
     check_otherwise(document, &alternatives, faults);
     for (index, one) in alternatives.iter().enumerate() {
         if alternatives[..index].iter().any(|other| other.id == one.id) {
