@@ -1,6 +1,7 @@
 //! Tests of the whole: against publications, against laws that must always hold, against bad input,
 //! and of the files themselves.
 
+mod claims;
 mod cli;
 mod laws;
 mod made_up;

@@ -69,13 +69,8 @@ fn own_texts(folder: &str) -> Result<Texts, Failure> {
                 reason(&error)
             )])
         })?;
-        match name {
-            "practice.csv" => texts.practice = text,
-            "factors.csv" => texts.factors = text,
-            "carriers.csv" => texts.carriers = text,
-            "solvents.csv" => texts.solvents = text,
-            "sources.csv" => texts.sources = text,
-            _ => texts.signs = text,
+        if let Some(place) = texts.of(name) {
+            *place = text;
         }
     }
     if found == 0 {
@@ -201,7 +196,7 @@ fn text_of(name: &str) -> Result<String, Failure> {
 }
 
 /// The reason without the system's own number.
-fn reason(error: &std::io::Error) -> String {
+pub fn reason(error: &std::io::Error) -> String {
     match error.kind() {
         std::io::ErrorKind::NotFound => "no such file".to_owned(),
         kind => kind.to_string(),

@@ -7,6 +7,7 @@ mod asked;
 mod break_even;
 mod check;
 mod compare;
+mod data;
 mod drivers;
 mod explain;
 mod input;
@@ -19,7 +20,9 @@ mod report;
 mod sources;
 mod spread;
 mod stages;
+mod statement;
 mod switches;
+mod verify;
 
 use std::process::ExitCode;
 
@@ -57,6 +60,12 @@ enum Command {
     Plan(plan::Arguments),
     /// Write the report: two pages for a board, the rest for a critical reviewer.
     Report(report::Arguments),
+    /// Print the text about a pair that may be sent, or why none may.
+    Statement(statement::Arguments),
+    /// Write a comparison as a folder of tables and a record that can be verified.
+    Data(data::Arguments),
+    /// Make a report or a folder of data again from what it carries, and say what differs.
+    Verify(verify::Arguments),
     /// Show for each job which alternative can make it, why not, and its loads.
     Lines(lines::Arguments),
     /// Read rows of a spreadsheet as an order; say what was understood and what was not.
@@ -130,6 +139,9 @@ fn main() -> ExitCode {
         Command::Switches(arguments) => switches::run(&arguments),
         Command::Plan(arguments) => plan::run(&arguments),
         Command::Report(arguments) => report::run(&arguments),
+        Command::Statement(arguments) => statement::run(&arguments),
+        Command::Data(arguments) => data::run(&arguments),
+        Command::Verify(arguments) => verify::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Rows(arguments) => rows::run(&arguments),
         Command::Order(arguments) => order::run(&arguments),

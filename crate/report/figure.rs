@@ -54,6 +54,12 @@ impl From<String> for Cell {
     }
 }
 
+/// Words as a field of CSV (RFC 4180); what a spreadsheet would take for a formula gets an apostrophe in front.
+pub(crate) fn field_of(words: &str) -> String {
+    let guarded = if words.starts_with(['=', '+', '-', '@', '\t', '\r', '\n']) { format!("'{words}") } else { words.to_owned() };
+    if guarded.contains([',', '"', '\n', '\r']) { format!("\"{}\"", guarded.replace('"', "\"\"")) } else { guarded }
+}
+
 impl Cell {
     /// A number with the digits it is shown with.
     pub fn number(value: f64, shown: String) -> Self {
@@ -72,10 +78,7 @@ impl Cell {
     fn field(&self) -> String {
         match self {
             Self::Number { value, .. } => format!("{value}"),
-            Self::Words(words) => {
-                let guarded = if words.starts_with(['=', '+', '-', '@', '\t', '\r', '\n']) { format!("'{words}") } else { words.clone() };
-                if guarded.contains([',', '"', '\n', '\r']) { format!("\"{}\"", guarded.replace('"', "\"\"")) } else { guarded }
-            }
+            Self::Words(words) => field_of(words),
         }
     }
 }

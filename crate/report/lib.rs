@@ -6,6 +6,8 @@ pub mod carrier_list;
 pub mod catalogue;
 pub mod cautions;
 pub mod document;
+pub mod claims;
+pub mod data;
 pub mod drivers;
 pub mod explain;
 pub mod figure;

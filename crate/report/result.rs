@@ -28,6 +28,8 @@ struct Exchange<'a> {
     draws: Made,
     not_covered: &'static str,
     caution: &'static str,
+    #[serde(skip_serializing_if = "<[String]>::is_empty")]
+    reviewers_stated_by_user: &'a [String],
     standing: &'static str,
     factors: FactorsOf<'a>,
     alternatives: Vec<One<'a>>,
@@ -110,6 +112,7 @@ pub fn json(comparison: &Comparison, draws: &Draws, pair: Option<(usize, usize)>
         },
         not_covered: NOT_COVERED,
         caution: CAUTION,
+        reviewers_stated_by_user: &comparison.order.reviewers,
         standing: STANDING,
         factors: factors(&comparison.order),
         alternatives: alternatives.collect(),

@@ -30,10 +30,10 @@ pub fn of_hundred(share: f64, draws: usize) -> String {
         return "50 of 100".to_owned();
     }
     let least = 3.0 / draws.max(1) as f64;
-    if share > 1.0 - least.max(0.005) {
+    if share >= 1.0 - least.max(0.005) {
         return "more than 99 of 100".to_owned();
     }
-    if share < least.max(0.005) {
+    if share <= least.max(0.005) {
         return "fewer than 1 of 100".to_owned();
     }
     format!("{} of 100", (share * 100.0).round())

@@ -8,7 +8,7 @@ use faceload_core::order::Order;
 use crate::figure::Figure;
 use crate::labels::label;
 use crate::view::beside;
-use crate::{cautions, sureness, words};
+use crate::{cautions, claims, sureness, words};
 
 /// How wide a column may grow.
 const WIDE: usize = 78;
@@ -101,10 +101,16 @@ pub fn figure_alone(figure: &Figure, bold: bool) -> String {
     format!("{heading}{sentences}{tables}")
 }
 
+/// A text in one paragraph.
+pub fn paragraph(text: &str) -> String {
+    wrapped(text, 0)
+}
+
 /// What stands under every output: what is not covered, the caution, what kind of statement it is, on which tables.
 pub fn standing(order: &Order) -> String {
-    let tables = words::tables(order);
-    [words::NOT_COVERED, words::CAUTION, words::STANDING, &tables].map(|line| wrapped(line, 2)).concat()
+    let (reviewers, tables) = (claims::reviewers(order), words::tables(order));
+    let lines = [words::NOT_COVERED, words::CAUTION].into_iter().chain(reviewers.as_deref()).chain([claims::standing_words(), &tables]);
+    lines.map(|line| wrapped(line, 2)).collect()
 }
 
 /// The table: a row per indicator, a column per alternative, then what stands beside.

@@ -23,8 +23,7 @@ Before changing ventilation, solvents, ovens or lamps: exposure limits, fire cod
 Nothing here is a statement of conformity, certification or durability.";
 
 /// What kind of statement a comparison is.
-pub const STANDING: &str =
-    "For internal decisions: generic data unless marked own, not verified by a third party, not a public comparative assertion.";
+pub const STANDING: &str = "For internal decisions: generic data unless marked own, not verified by a third party, not a public comparative assertion: no panel review.";
 
 /// A number as printed.
 pub fn number(value: f64) -> String {
@@ -170,7 +169,7 @@ pub fn conditions(comparison: &Comparison) -> String {
 }
 
 /// Years as they were given: `10 years`.
-fn years(life: f64) -> String {
+pub(crate) fn years(life: f64) -> String {
     format!("{life} years")
 }
 
@@ -295,7 +294,7 @@ pub fn pair(comparison: &Comparison, a: usize, b: usize) -> String {
 }
 
 /// Who makes how much of a pair's lines for whom, where an `otherwise` is followed.
-fn helped(comparison: &Comparison, a: usize, b: usize) -> String {
+pub(crate) fn helped(comparison: &Comparison, a: usize, b: usize) -> String {
     let Some((first, second)) = comparison.of_pair(a, b) else { return String::new() };
     let shares: Vec<String> = [first, second]
         .iter()

@@ -56,6 +56,12 @@ pub fn sure_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
     sure::sure(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
 }
 
+/// The statement of the pair that may be sent, or why none may.
+#[wasm_bindgen]
+pub fn statement_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
+    sure::statement(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+}
+
 /// What moves the pair's difference, as a figure.
 #[wasm_bindgen]
 pub fn drivers_json(order: &str, asked: JsValue) -> Result<String, JsValue> {

@@ -15,7 +15,7 @@ use faceload_report::figure::Figure;
 use faceload_report::message::message;
 use faceload_report::panel::WIDE;
 use faceload_report::spot::{Picture, Spot};
-use faceload_report::{drivers, flip_panels, flips, stages as by_stage, sureness};
+use faceload_report::{claims, drivers, flip_panels, flips, stages as by_stage, sureness};
 use serde::{Deserialize, Serialize};
 
 use crate::door::{Fault, ORDER, compared, indicator, plain, theme, with_tables};
@@ -173,6 +173,15 @@ pub fn sure(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
             ranges: intervals.iter().map(|row| row.iter().map(range).collect()).collect(),
             spread: spread.transpose()?,
         })
+    })
+}
+
+/// The statement of the pair that may be sent, or why none may.
+pub fn statement(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
+    with_tables(|tables| {
+        let looked = Looked::at(tables, order, asked)?;
+        let draws = DRAWN.with_borrow_mut(|kept| Draws::make(&looked.comparison, &[looked.pair], settings(asked, 10_000), kept, |_| true));
+        Ok(claims::statement::statement(&looked.comparison, &draws, looked.pair, looked.indicator).json())
     })
 }
 

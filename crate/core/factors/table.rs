@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOLVENTS, SOURCES};
 use super::fingerprint::{Fingerprint, Written};
 use super::{Carried, Carrier, Input, SignRow, Solvent, Source, TableFault, reading};
 
@@ -40,6 +41,8 @@ pub struct Tables {
     pub(super) uncited: Vec<(u64, String)>,
     /// The rows that own tables put in place of, or beside, the built-in ones, by id or sign code.
     pub own: Vec<String>,
+    /// The texts of the own tables, where there are any: a result can be made again from them.
+    pub own_texts: Option<Texts>,
     /// The fingerprint of all of them.
     pub fingerprint: Fingerprint,
     /// The rows as they are written.
@@ -47,6 +50,19 @@ pub struct Tables {
 }
 
 impl Texts {
+    /// The text of the table in a file of that name.
+    pub fn of(&mut self, file: &str) -> Option<&mut String> {
+        Some(match file {
+            PRACTICE => &mut self.practice,
+            FACTORS => &mut self.factors,
+            CARRIERS => &mut self.carriers,
+            SOURCES => &mut self.sources,
+            SIGNS => &mut self.signs,
+            SOLVENTS => &mut self.solvents,
+            _ => return None,
+        })
+    }
+
     /// The tables built into the program.
     pub fn embedded() -> Self {
         Self {
@@ -73,7 +89,8 @@ impl Tables {
 
     /// These tables with a folder's own rows in place of or beside theirs.
     pub fn with_own(&self, folder: &str, own: &Texts) -> Result<Self, Vec<TableFault>> {
-        reading::read(folder, own, Some(self))
+        let tables = reading::read(folder, own, Some(self))?;
+        Ok(Self { own_texts: Some(own.clone()), ..tables })
     }
 
     /// The place of an input among the sorted rows.

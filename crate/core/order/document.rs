@@ -71,6 +71,11 @@ impl Document {
         Self { name: name.to_owned(), value, text: String::new(), lines: OnceCell::from(lines) }
     }
 
+    /// The file's name without the folders that lead to it: what a result may say of where it came from.
+    pub fn file_name(&self) -> &str {
+        self.name.rsplit(['/', '\\']).next().unwrap_or_default()
+    }
+
     /// The line of a field.
     pub fn line(&self, path: &str) -> Option<usize> {
         let lines = self.lines.get_or_init(|| lines_of(&self.text));

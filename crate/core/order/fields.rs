@@ -100,6 +100,30 @@ impl<'a, 'f> Fields<'a, 'f> {
         Some(text)
     }
 
+    /// A list of texts kept for people, each once.
+    pub fn labels(&mut self, key: &'static str, most: usize) -> Vec<String> {
+        let Some(value) = self.get(key) else { return Vec::new() };
+        let fits = |text: &str| !text.is_empty() && text.chars().count() <= 200 && !text.chars().any(char::is_control);
+        let text = |one: &'a Value| one.as_str().map(str::trim).filter(|text| fits(text));
+        let unfit = match value.as_array() {
+            None => Some(shown(value)),
+            Some(list) if list.len() > most => Some(format!("{} texts", list.len())),
+            Some(list) => list.iter().find(|one| text(one).is_none()).map(shown),
+        };
+        if let Some(came) = unfit {
+            let wanted = format!("a list of at most {most} texts, each of 1 to 200 characters on one line");
+            self.refuse(key, &came, &wanted, "write `[\"name, office\"]`, or take it out");
+            return Vec::new();
+        }
+        let mut labels: Vec<String> = Vec::new();
+        for one in value.as_array().into_iter().flatten().filter_map(text) {
+            if labels.iter().all(|known| known != one) {
+                labels.push(one.to_owned());
+            }
+        }
+        labels
+    }
+
     /// One word of a closed list; the nearest is offered.
     pub fn word<T: Copy>(&mut self, key: &'static str, words: &[(&str, T)]) -> Option<T> {
         let text = self.text(key)?;

@@ -83,8 +83,12 @@ pub struct Order {
     pub moved: Vec<(String, f64)>,
     /// Inputs held at a value without spread, by id, while something is varied; not part of the file.
     pub held: Vec<(String, f64)>,
+    /// Who reviewed it, as its writer says; nothing here checks it.
+    pub reviewers: Vec<String>,
     /// The document, for the lines of later faults.
     pub document: Rc<Document>,
+    /// Every document added up, this one first.
+    pub documents: Vec<Rc<Document>>,
 }
 
 /// The most lines an order may have.
@@ -143,6 +147,9 @@ impl Order {
         }
         Rc::make_mut(&mut self.lines).extend(other.lines.iter().cloned());
         self.sums.extend(other.sums);
+        self.documents.extend(other.documents);
+        // Who reviewed one order has not reviewed the other.
+        self.reviewers.retain(|one| other.reviewers.contains(one));
         Ok(self)
     }
 
@@ -178,6 +185,7 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
         None => fields.refuse("schema_version", "nothing", "`1`", "give the version, 1"),
     }
     let name = fields.label("name").unwrap_or_default();
+    let reviewers = fields.labels("reviewers", 12);
     let life = fields.measured("life", "years", 1.0, 50.0, "10 years").unwrap_or(10.0);
     let gwp = fields.word("gwp", &GwpSet::ALL).unwrap_or(GwpSet::Ar6);
     let voc_oxidised = fields.flag("voc_oxidised").unwrap_or(true);
@@ -227,7 +235,7 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
     } else {
         default_alternatives()
     };
-    let sums = vec![(if name.is_empty() { document.name.clone() } else { name.clone() }, lines.len())];
+    let sums = vec![(if name.is_empty() { document.file_name().to_owned() } else { name.clone() }, lines.len())];
     check_otherwise(document, &alternatives, faults);
     for (index, one) in alternatives.iter().enumerate() {
         if alternatives[..index].iter().any(|other| other.id == one.id) {
@@ -258,7 +266,9 @@ fn read(document: &Rc<Document>, tables: &Tables, faults: &mut Vec<OrderFault>) 
         own_rows: tables.own.clone(),
         moved: Vec::new(),
         held: Vec::new(),
+        reviewers,
         document: Rc::clone(document),
+        documents: vec![Rc::clone(document)],
     })
 }
 
