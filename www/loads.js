@@ -12,7 +12,7 @@
       element("div", { class: "picture" }, element("canvas", { role: "img", id: `panel-${indicator.id}` }), ...faceload.stills.made()),
       element("p", { class: "quiet", text: indicator.counts }),
       faceload.saves(indicator.label, `loads ${indicator.id}`, {
-        csv: () => faceload.engine.loadsCsv(indicator.id), svg: () => faceload.engine.loadsSvg(indicator.id, faceload.paper, "paper") }))));
+        csv: () => faceload.engine.loadsCsv(indicator.id), svg: () => faceload.engine.loadsSvg(indicator.id, faceload.paper.file, "paper") }))));
     part("loads-behind").replaceChildren(faceload.behind(() => ({ indicator: "", alternatives: [] })));
   }
 
@@ -40,7 +40,7 @@
 
   /** What paper shows. */
   const paper = (view) => view.indicators.forEach((indicator) => faceload.stills.paper(part(`panel-${indicator.id}`).parentElement, wordsOf(view, indicator),
-    () => faceload.engine.loadsSvg(indicator.id, faceload.paper, "paper")));
+    () => faceload.engine.loadsSvg(indicator.id, faceload.paper.third, "paper")));
 
   const how = (alternative, indicator, index) => faceload.say("how-computed", { what: `${alternative.id}, ${indicator.label}: ${indicator.texts[index]} ${indicator.unit}` });
 

@@ -52,7 +52,7 @@
   const name = () => { const { indicator, alternatives } = faceload.behind.pair(); return ["swings", indicator, ...alternatives.map((place) => faceload.shown().alternatives[place].id)].join(" "); };
 
   /** What paper shows. */
-  const paper = (view) => faceload.stills.paper(part("swing-picture").parentElement, wordsOf(view), () => faceload.engine.swingsSvg(faceload.paper, "paper"));
+  const paper = (view) => faceload.stills.paper(part("swing-picture").parentElement, wordsOf(view), () => faceload.engine.swingsSvg(faceload.paper.file, "paper"));
 
   function picture(view) {
     const canvas = part("swing-picture");
@@ -108,7 +108,7 @@
     show(view) {
       rows = view.moves.rows.map((row) => row.id);
       fill(part("swings"), element("div", {}, element("div", { class: "picture" }, element("canvas", { id: "swing-picture", role: "img" }), ...faceload.stills.made())), element("div", { id: "sliders", class: "sliders" }, ...view.moves.rows.map(slider)));
-      fill(part("swings-saved"), faceload.behind(faceload.behind.pair), faceload.saves(faceload.say("moves"), name(), { csv: () => faceload.engine.swingsCsv(), svg: () => faceload.engine.swingsSvg(faceload.paper, "paper") }));
+      fill(part("swings-saved"), faceload.behind(faceload.behind.pair), faceload.saves(faceload.say("moves"), name(), { csv: () => faceload.engine.swingsCsv(), svg: () => faceload.engine.swingsSvg(faceload.paper.file, "paper") }));
       picture(view);
       paper(view);
       table(view);

@@ -11,8 +11,8 @@
     image.src = picture(svg());
   }
 
-  /** The width of a picture on paper and in files, in css pixels. */
-  faceload.paper = 720;
+  /** The width of a picture in a file, in css pixels; on paper three stand side by side. */
+  faceload.paper = { file: 720, third: 280 };
   faceload.stills = {
     /** What stands beside a canvas; each has a picture once it is asked for. */
     made: () => ["forced-only", "paper-only"].map((on) => element("img", { class: on, alt: "", hidden: true })),

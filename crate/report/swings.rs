@@ -88,7 +88,7 @@ impl Swings<'_> {
         let each = swings_rows(&panel, width).into_iter().zip(self.list).zip(&panel.rows).map(|((place, swing), row)| {
             let turns = if swing.turns() { format!("; {}", label("turns-ranking")) } else { String::new() };
             let (low, high) = (number(swing.at_low), number(swing.at_high));
-            let words = format!("{}: {} {low}, {} {high} {}{turns}", row.label, label("moves-low"), label("moves-high"), panel.unit);
+            let words = format!("{}: {} {low}, {} {high} {}{turns}", row.label, label("difference-at-5"), label("at-95"), panel.unit);
             Spot::saying(place, words).leading(holds(swing), self.indicator.id()).at_input(&self.row(swing).id)
         });
         each.collect()

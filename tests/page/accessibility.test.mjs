@@ -2,15 +2,14 @@
 import assert from "node:assert/strict";
 import { createRequire } from "node:module";
 import { readFileSync } from "node:fs";
-import { after, before, test } from "node:test";
-import { mapped } from "./editing.mjs";
-import { openPage, settled, startBrowser, themes, until, widths } from "./browser.mjs";
+import { test } from "node:test";
+import { at, mapped } from "./editing.mjs";
+import { settled, themes, until, widths } from "./browser.mjs";
+import { visits } from "./visit.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-let browser;
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
+const visit = visits();
 
 async function found(page) {
   await page.evaluate(axe);
@@ -26,43 +25,91 @@ async function found(page) {
 for (const width of widths) {
   for (const theme of themes) {
     test(`axe finds nothing, ${width} px, ${theme}`, async () => {
-      const { page } = await openPage(browser, { width, theme });
+      const { page } = await visit(undefined, { width, theme });
       await settled(page);
       assert.deepEqual(await found(page), []);
-      await page.context().close();
     });
     test(`axe finds nothing with the arithmetic open, ${width} px, ${theme}`, async () => {
-      const { page } = await openPage(browser, { width, theme });
+      const { page } = await visit(undefined, { width, theme });
       await page.locator("[data-explain]:visible").first().click();
       await until(page, () => document.querySelector("#explain").checkVisibility());
       assert.deepEqual(await found(page), []);
-      await page.context().close();
     });
   }
 }
 
-for (const width of [1440, 820, 390]) {
+// Colours of each kind, and what may stand open in them.
+const COLOURS = [{ theme: "light" }, { theme: "dark" }, { theme: "light", forcedColors: "active" }, { theme: "dark", forcedColors: "active" }];
+const OPEN = {
+  "the editors": async (page) => { for (const id of ["edit", "edit-alternatives", "edit-site"]) await page.locator(`#${id} > summary`).click(); },
+  "a bad entry at its field": async (page) => {
+    await page.locator("#edit > summary").click();
+    await at(page, "line[1].quantity").fill("abc");
+    await at(page, "line[1].quantity").press("Tab");
+    await until(page, () => document.querySelector("[aria-invalid=true]"));
+  },
+  "the words of a part of a picture": async (page) => {
+    await page.locator("#stages-found .spot").first().focus();
+    await page.keyboard.press("ArrowDown");
+    await until(page, () => document.querySelector("#stages-found .tip").checkVisibility());
+  },
+  "the sources of a figure": async (page) => { await page.locator("#flips-found .behind > summary").click(); },
+};
+
+for (const colours of COLOURS) {
+  test(`axe finds nothing, ${colours.theme}${colours.forcedColors ? ", colours forced" : ""}, whatever stands open`, async () => {
+    const { page } = await visit(undefined, { width: 820, ...colours });
+    for (const [what, open] of Object.entries(OPEN)) {
+      await settled(page);
+      await open(page);
+      assert.deepEqual(await found(page), [], what);
+    }
+  });
+}
+
+test("where colours are forced, pictures are drawings that keep their colours, not canvases", async () => {
+  const { page } = await visit(undefined, { forcedColors: "active" });
+  await settled(page);
+  const seen = await page.evaluate(() => [...document.querySelectorAll(".picture")].map((frame) => ({
+    canvas: frame.querySelector("canvas")?.checkVisibility() ?? false,
+    drawn: [...frame.querySelectorAll("img")].filter((one) => one.checkVisibility() && one.naturalWidth > 200).length,
+    adjusted: getComputedStyle(frame.querySelector("img")).forcedColorAdjust,
+    covered: getComputedStyle(frame.querySelector(".spot")).backgroundColor,
+  })));
+  assert.ok(seen.length >= 9, `${seen.length} pictures`);
+  for (const one of seen) assert.deepEqual(one, { canvas: false, drawn: 1, adjusted: "none", covered: "rgba(0, 0, 0, 0)" });
+});
+
+test("nothing on the page moves by itself", async () => {
+  const { page } = await visit();
+  await page.emulateMedia({ reducedMotion: "no-preference" });
+  await settled(page);
+  await mapped(page);
+  assert.equal(await page.evaluate(() => document.getAnimations().length), 0);
+  const smooth = await page.evaluate(() => [...document.querySelectorAll("*")].filter((part) => getComputedStyle(part).scrollBehavior !== "auto" || getComputedStyle(part).transitionDuration !== "0s").length);
+  assert.equal(smooth, 0);
+});
+
+for (const width of [1440, 820, 390, 320]) {
   test(`axe finds nothing with all of the county's order unfolded, ${width} px`, async () => {
-    const { page } = await openPage(browser, { width });
+    const { page } = await visit(undefined, { width });
     await page.locator('[data-field="demo"]').selectOption("county");
     await settled(page);
     await mapped(page);
     await page.evaluate(() => { for (const part of document.querySelectorAll("main details")) part.open = true; });
     assert.deepEqual(await found(page), []);
-    await page.context().close();
   });
 }
 
 test("a picture without a name would be found", async () => {
-  const { page } = await openPage(browser);
+  const { page } = await visit();
   await page.evaluate(() => document.querySelector("main").append(document.createElement("img")));
   const faults = await found(page);
   assert.ok(faults.some((fault) => fault.startsWith("image-alt:")), faults.join("\n"));
-  await page.context().close();
 });
 
 test("one first heading, a language, a name, landmarks", async () => {
-  const { page } = await openPage(browser);
+  const { page } = await visit();
   const seen = await page.evaluate(() => ({
     language: document.documentElement.lang,
     title: document.title.length > 0,
@@ -70,15 +117,14 @@ test("one first heading, a language, a name, landmarks", async () => {
     first: document.querySelectorAll("h1").length,
   }));
   assert.deepEqual(seen, { language: "en", title: true, main: 1, first: 1 });
-  await page.context().close();
 });
 
 test("every control is reached by the Tab key, and shows it", async () => {
-  const { page } = await openPage(browser);
+  const { page } = await visit();
   await settled(page);
   const wanted = ["quantity", "batch", "designs", "life", "demo"].map((field) => `[data-field="${field}"]`);
   wanted.push("#swings input[type=range]", "[data-explain]", "#f-pair", "#f-indicator", "#f-over", "#f-across", "#f-down", "#make-map");
-  wanted.push("#stages-found .saves button", "#flips-found .saves button", "#flips-found summary", "#sure-found .saves button", "#choices-found .wide-table");
+  wanted.push("#loads .spot", "#loads .saves button", "#swings .spot", "#swings-saved .saves button", "#stages-found .spot", "#stages-found .saves button", "#flips-found .saves button", "#flips-found summary", "#sure-found .saves button", "#choices-found .wide-table");
   await page.locator("#edit > summary").press("Enter");
   await page.locator("h1").click();
   const missing = new Set(wanted);
@@ -100,5 +146,4 @@ test("every control is reached by the Tab key, and shows it", async () => {
   }
   assert.deepEqual([...missing], [], "not reached by Tab");
   assert.deepEqual(hidden, [], "focus without a visible mark");
-  await page.context().close();
 });

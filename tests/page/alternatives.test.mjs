@@ -1,21 +1,13 @@
 // Alternatives are added, changed, renamed and removed; `otherwise` makes what one cannot.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { startBrowser, until, wordsOf } from "./browser.mjs";
-import { at, changes, compared, notUpdated, openDemo } from "./editing.mjs";
+import { test } from "node:test";
+import { until, wordsOf } from "./browser.mjs";
+import { at, changes, compared, notUpdated } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
-async function open(demo) {
-  ({ page, complaints } = await openDemo(browser, demo, "edit-alternatives"));
-}
+const visit = visits("edit-alternatives");
+const open = async (demo) => { ({ page } = await visit(demo)); };
 const rows = () => page.locator("#alternatives-edit tbody tr");
 
 test("an alternative is added as a copy, and compared", async () => {

@@ -1,15 +1,12 @@
 // A number opens its arithmetic: how it was computed, from which source, of which grade.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { openPage, startBrowser, until, wordsOf } from "./browser.mjs";
+import { beforeEach, test } from "node:test";
+import { until, wordsOf } from "./browser.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
+const visit = visits();
 let page;
-before(async () => {
-  browser = await startBrowser();
-  ({ page } = await openPage(browser));
-});
-after(() => browser?.close());
+beforeEach(async () => { ({ page } = await visit()); });
 
 const open = () => until(page, () => document.querySelector("#explain").checkVisibility());
 const closed = () => until(page, () => !document.querySelector("#explain").checkVisibility());

@@ -20,12 +20,13 @@ export function startBrowser() {
 
 // The page, ready, with all it complained of and all it asked the network for.
 export async function openPage(browser, options = {}) {
-  const { width = 1440, theme = "light", address = pageAddress, state = "ready", forcedColors = "none", before, permissions = [], store } = options;
+  const { width = 1440, theme = "light", address = pageAddress, state = "ready", forcedColors = "none", hasTouch = false, before, permissions = [], store } = options;
   const context = await browser.newContext({
     viewport: { width, height: 900 },
     colorScheme: theme,
     reducedMotion: "reduce",
     forcedColors,
+    hasTouch,
     offline: !address.startsWith(hosted),
     permissions,
     storageState: store,

@@ -1,20 +1,14 @@
 // Changing the order changes the answer; a bad entry is met at its field and changes nothing.
 import assert from "node:assert/strict";
-import { afterEach, beforeEach, after, before, test } from "node:test";
-import { openPage, startBrowser, until, wordsOf } from "./browser.mjs";
+import { beforeEach, test } from "node:test";
+import { until, wordsOf } from "./browser.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
+const visit = visits();
 let page;
-let complaints;
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
 beforeEach(async () => {
-  ({ page, complaints } = await openPage(browser));
+  ({ page } = await visit());
   await page.locator("#edit > summary").click();
-});
-afterEach(async () => {
-  await page.context().close();
-  assert.deepEqual(complaints, []);
 });
 
 // The field of the order's first line.

@@ -2,25 +2,18 @@
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import { join } from "node:path";
-import { after, afterEach, before, test } from "node:test";
-import { startBrowser, wordsOf } from "./browser.mjs";
-import { openDemo } from "./editing.mjs";
+import { test } from "node:test";
+import { wordsOf } from "./browser.mjs";
 import { commandLine, target } from "./place.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
-let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
+const visit = visits();
 
 const sources = execFileSync(join(target, "release", "faceload"), ["sources"]).toString();
 
 test("each source stands with its licence, and with the credit in the words of the licence", async () => {
-  ({ page, complaints } = await openDemo(browser, "county", "credits-shown"));
+  const { page } = await visit("county");
+  await page.locator("#credits-shown > summary").click();
   const shown = await page.locator("#credits li").allInnerTexts();
   assert.ok(shown.length >= 15, `only ${shown.length} sources`);
   for (const one of shown) assert.match(one, /licence: \S+.*/, one);
@@ -32,7 +25,7 @@ test("each source stands with its licence, and with the credit in the words of t
 });
 
 test("on paper the credits stand open, and are shut again after it", async () => {
-  ({ page, complaints } = await openDemo(browser, "stop"));
+  const { page } = await visit("stop");
   const open = () => page.locator("#credits-shown").evaluate((part) => part.open);
   assert.equal(await open(), false);
   await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
@@ -42,7 +35,7 @@ test("on paper the credits stand open, and are shut again after it", async () =>
 });
 
 test("the page names the tables by the fingerprint of the command line", async () => {
-  ({ page, complaints } = await openDemo(browser, "stop"));
+  const { page } = await visit("stop");
   const mark = JSON.parse(commandLine(await page.evaluate(() => JSON.parse(window.faceload.demosJson())[0].order), "m2", "face")).factors.sha_256;
   assert.match(mark, /^[0-9a-f]{64}$/);
   assert.ok((await wordsOf(page, "#tables")).startsWith(`Tables ${mark.slice(0, 12)}: `));

@@ -1,24 +1,18 @@
 // Draws come behind the single values: the answer becomes findings, and nothing of an older order is shown as current.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { settled, startBrowser, until, wordsOf } from "./browser.mjs";
-import { atOnce, openDemo, orderOf } from "./editing.mjs";
+import { test } from "node:test";
+import { settled, until, wordsOf } from "./browser.mjs";
+import { atOnce, orderOf } from "./editing.mjs";
 import { printed } from "./place.mjs";
+import { visits } from "./visit.mjs";
 
 const FIGURES = ["#stages-found", "#drivers-found", "#flips-found", "#sure-found", "#choices-found", "#plan-found"];
 
-let browser;
+const visit = visits();
 let page;
-let complaints = [];
 let requests = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
 async function open(demo) {
-  ({ page, complaints, requests } = await openDemo(browser, demo));
+  ({ page, requests } = await visit(demo));
   await settled(page);
 }
 
@@ -78,7 +72,6 @@ test("of many edits the last one counts", async () => {
   });
   await settled(page);
   const last = await wordsOf(page, "#answer", "#flips-found", "#sure-found");
-  await page.context().close();
   await open("guide");
   assert.equal(await wordsOf(page, "#answer", "#flips-found", "#sure-found"), last);
 });

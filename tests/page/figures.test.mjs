@@ -1,10 +1,11 @@
 // Every figure of the page has the numbers, sentences and CSV of the command line.
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
-import { after, afterEach, before, test } from "node:test";
-import { settled, startBrowser } from "./browser.mjs";
-import { mapped, openDemo, orderOf } from "./editing.mjs";
+import { test } from "node:test";
+import { settled } from "./browser.mjs";
+import { mapped, orderOf } from "./editing.mjs";
 import { printed } from "./place.mjs";
+import { visits } from "./visit.mjs";
 
 // The page makes fewer draws where a curve or a table asks for many.
 const FIGURES = [
@@ -17,15 +18,8 @@ const FIGURES = [
   ["#plan-found", "plan", "--draws", "500"],
 ];
 
-let browser;
+const visit = visits();
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
 
 // A figure as it is shown.
 const shown = (place) => page.locator(`${place} figure`).evaluate((figure) => ({
@@ -47,44 +41,100 @@ async function saved(place, form) {
 
 for (const [demo, indicator, pair] of [["stop", "co2e", 0], ["county", "waste", 1]]) {
   test(`${demo}, ${indicator}: figures are those of the command line`, async () => {
-    ({ page, complaints } = await openDemo(browser, demo));
+    ({ page } = await visit(demo));
     await page.locator("#f-pair").selectOption({ index: pair });
     await page.locator("#f-indicator").selectOption(indicator);
     await settled(page);
     await mapped(page);
     const order = await orderOf(page);
     const between = (await page.locator("#f-pair").evaluate((select) => select.selectedOptions[0].text)).replace(" and ", ",");
+    const names = new Set();
     for (const [place, command, ...options] of FIGURES) {
       const words = [...options, "--indicator", indicator, ...(["plan", "stages"].includes(command) ? [] : ["--between", between])];
       const { heading, sentences, tables } = JSON.parse(printed(order, command, ...words, "--json"));
       const wanted = tables.map(({ caption, columns, rows }) => ({ caption, columns, rows }));
       assert.deepEqual(await shown(place), { heading, sentences, tables: wanted }, command);
       const { name, bytes } = await saved(place, "CSV");
-      assert.match(name, /^[a-z-]+\.csv$/);
+      assert.match(name, /^[a-z0-9-]+\.csv$/);
+      names.add(name);
       assert.equal(bytes.toString(), printed(order, command, ...words, "--csv"), `${command} as CSV`);
     }
+    assert.equal(names.size, FIGURES.length, `each figure has a file of its own: ${[...names]}`);
   });
 }
 
-test("pictures are saved as SVG and PNG", async () => {
-  ({ page, complaints } = await openDemo(browser, "stop"));
+test("every picture is saved as SVG and PNG, the two canvases too", async () => {
+  ({ page } = await visit("stop"));
   await settled(page);
-  const order = await orderOf(page);
-  for (const place of ["#stages-found", "#flips-found", "#sure-found"]) {
+  await mapped(page);
+  const places = ["#stages-found", "#flips-found", "#map-found", "#sure-found", "#swings-saved"];
+  const panels = await page.locator("#loads figure").count();
+  for (let place = 1; place <= panels; place += 1) places.push(`#loads figure:nth-child(${place})`);
+  const names = new Set();
+  for (const place of places) {
     const svg = (await saved(place, "SVG")).bytes.toString();
     assert.match(svg, /^<svg[^]*<\/svg>\s*$/, place);
     const { name, bytes } = await saved(place, "PNG");
-    assert.match(name, /\.png$/);
+    assert.match(name, /^tern-harbour-county-[a-z0-9-]+\.png$/);
     assert.equal(bytes.subarray(1, 4).toString(), "PNG");
     const [wide] = /width="(\d+)/.exec(svg).slice(1).map(Number);
+    assert.equal(wide, 720);
     assert.equal(bytes.readUInt32BE(16), 2 * wide, "two dots a pixel");
     assert.ok(bytes.length > 5_000, "with ink");
+    names.add(name);
   }
-  assert.ok(order.length > 0);
+  assert.equal(names.size, places.length);
+});
+
+// The lines of a CSV without quotes, as cells.
+const cells = (text) => text.trimEnd().split("\r\n").map((line) => line.split(","));
+
+test("the loads of an indicator as CSV are the loads of the command line, with the ranges of its draws", async () => {
+  ({ page } = await visit("stop"));
+  await settled(page);
+  const { alternatives } = JSON.parse(printed(await orderOf(page), "compare", "--json"));
+  const csv = (await saved("#loads figure:last-child", "CSV")).bytes.toString();
+  assert.ok(csv.endsWith("\r\n") && !/[^\r]\n/.test(csv), "lines end as RFC 4180 has it");
+  const [, , ...rows] = cells(csv);
+  const wanted = alternatives.map(({ id, loads }) => [id, loads.co2e.value, ...["5%", "25%", "50%", "75%", "95%"].map((point) => loads.co2e.draws[point])].map(String));
+  assert.deepEqual(rows, wanted);
+});
+
+test("the swings as CSV are those of the drivers; the drawing of the command line is that of the page", async () => {
+  ({ page } = await visit("stop"));
+  await settled(page);
+  const order = await orderOf(page);
+  const between = (await page.locator("#f-pair").evaluate((select) => select.selectedOptions[0].text)).replace(" and ", ",");
+  const words = ["--between", between, "--indicator", "co2e"];
+  const { tables: [drivers] } = JSON.parse(printed(order, "drivers", ...words, "--most", "99", "--json"));
+  const [, , ...rows] = cells((await saved("#swings-saved", "CSV")).bytes.toString());
+  assert.equal(rows.length, 10);
+  for (const [id, , , , , , low, high] of rows) {
+    const row = drivers.rows.find(([known]) => known === id);
+    // Worked out another way: the last digit may differ.
+    for (const [said, is] of [[low, row[5].value], [high, row[6].value]]) assert.ok(Math.abs(Number(said) - is) <= 1e-12 * Math.abs(is), `${id}: ${said}, ${is}`);
+  }
+  assert.equal((await saved("#swings-saved", "SVG")).bytes.toString().trim(), printed(order, "drivers", ...words, "--most", "10", "--svg").trim());
+});
+
+test("each figure names the sources of its numbers", async () => {
+  ({ page } = await visit("stop"));
+  await settled(page);
+  await mapped(page);
+  const lists = page.locator(".behind:visible");
+  const count = await lists.count();
+  assert.ok(count >= 8, `${count} figures`);
+  for (let place = 0; place < count; place += 1) {
+    const list = lists.nth(place);
+    await list.locator("summary").click();
+    const sources = await list.locator("li").allTextContents();
+    assert.ok(sources.length >= 3, `${place}: ${sources}`);
+    for (const one of sources) assert.match(one, /^.+: \d+ inputs?, grade (own|[A-D])(, (own|[A-D]))*$/);
+  }
 });
 
 test("break-even over every thing that is offered has a figure, or says why not", async () => {
-  ({ page, complaints } = await openDemo(browser, "stop"));
+  ({ page } = await visit("stop"));
   await settled(page);
   const offered = await page.locator("#f-over option").evaluateAll((all) => all.map((one) => one.value));
   assert.equal(offered.length, 15);

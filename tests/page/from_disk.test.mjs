@@ -91,3 +91,15 @@ function inked(name) {
   const dots = new Uint32Array(data.buffer);
   return dots.some((dot) => dot !== dots[0]);
 }
+
+test("where storage is refused the page works all the same", async () => {
+  const before = () => {
+    for (const name of ["localStorage", "sessionStorage", "indexedDB", "caches"]) {
+      Object.defineProperty(window, name, { get() { throw new DOMException("refused", "SecurityError"); } });
+    }
+  };
+  const { page, complaints } = await openPage(browser, { before });
+  assert.ok((await wordsOf(page, "#answer")).trim().length > 40);
+  assert.deepEqual(complaints, []);
+  await page.context().close();
+});

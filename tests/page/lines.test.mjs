@@ -1,20 +1,15 @@
 // The lines: base and sides change loads, a line is removed; line by line says who cannot, and why.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { startBrowser, wordsOf } from "./browser.mjs";
-import { at, changes, notUpdated, openDemo } from "./editing.mjs";
+import { test } from "node:test";
+import { wordsOf } from "./browser.mjs";
+import { at, changes, notUpdated } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
+const visit = visits();
 async function open(demo, editor) {
-  ({ page, complaints } = await openDemo(browser, demo, editor));
+  ({ page } = await visit(demo));
+  await page.locator(`#${editor} > summary`).click();
 }
 
 test("another base, other loads", async () => {

@@ -1,20 +1,14 @@
 // The map is made on demand: it says how far it is, is stopped by a button, and falls with an edit.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { settled, startBrowser, until, wordsOf } from "./browser.mjs";
-import { atOnce, mapped, openDemo } from "./editing.mjs";
+import { test } from "node:test";
+import { settled, until, wordsOf } from "./browser.mjs";
+import { atOnce, mapped } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
+const visit = visits();
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
 async function open(demo) {
-  ({ page, complaints } = await openDemo(browser, demo));
+  ({ page } = await visit(demo));
   await settled(page);
 }
 

@@ -1,18 +1,12 @@
 // What moves it: the pair that is chosen is the pair that is drawn, and its sliders work.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { startBrowser, until, wordsOf } from "./browser.mjs";
-import { changes, openDemo } from "./editing.mjs";
+import { test } from "node:test";
+import { until, wordsOf } from "./browser.mjs";
+import { changes } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
+const visit = visits();
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
 
 const chosen = () => page.locator("#f-pair").evaluate((select) => select.selectedOptions[0].text);
 
@@ -23,7 +17,7 @@ async function speaksOf(pair) {
 
 for (const demo of ["stop", "county", "custom"]) {
   test(`${demo}: what is chosen is what is shown, for every pair`, async () => {
-    ({ page, complaints } = await openDemo(browser, demo));
+    ({ page } = await visit(demo));
     await speaksOf(await chosen());
     const pairs = await page.locator("#f-pair option").allTextContents();
     assert.ok(pairs.length > 1, pairs.join("; "));
@@ -36,7 +30,7 @@ for (const demo of ["stop", "county", "custom"]) {
 }
 
 test("a pair is chosen, its slider moves it, and is put back", async () => {
-  ({ page, complaints } = await openDemo(browser, "stop"));
+  ({ page } = await visit("stop"));
   await changes(page, ["#moves-now"], () => page.locator("#f-pair").selectOption({ index: 1 }));
   const pair = await chosen();
   const old = await wordsOf(page, "#moves-now", "#numbers");
@@ -51,7 +45,7 @@ test("a pair is chosen, its slider moves it, and is put back", async () => {
 });
 
 test("a slider whose input moves nothing any more stays in reach", async () => {
-  ({ page, complaints } = await openDemo(browser, "stop"));
+  ({ page } = await visit("stop"));
   const sliders = page.locator("#swings input[type=range]");
   const count = await sliders.count();
   for (const end of ["Home", "End"]) {

@@ -1,24 +1,21 @@
 // Where a browser refuses a worker, or a worker fails, the same figures come from the page itself.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { openPage, settled, startBrowser, wordsOf } from "./browser.mjs";
+import { test } from "node:test";
+import { settled, wordsOf } from "./browser.mjs";
 import { mapped } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
+const visit = visits();
 
 const parts = ["#answer", "#numbers", "#flips-found", "#sure-found", "#choices-found", "#plan-found"];
 
 async function all(before) {
-  const { page, complaints } = await openPage(browser, { before });
+  const { page } = await visit(undefined, { before });
   await settled(page);
   await mapped(page);
   const words = await wordsOf(page, ...parts, "#map-found");
   const refused = await page.evaluate(() => window.faceload.work.refused());
   const note = await wordsOf(page, "#sure-note");
-  await page.context().close();
-  assert.deepEqual(complaints, []);
   return { words, refused, note };
 }
 

@@ -1,19 +1,13 @@
 // The shop's site counts: its grid, its cold, its ways; a bad text is met at its field.
 import assert from "node:assert/strict";
-import { after, afterEach, before, beforeEach, test } from "node:test";
-import { startBrowser, until, wordsOf } from "./browser.mjs";
-import { at, changes, notUpdated, openDemo } from "./editing.mjs";
+import { beforeEach, test } from "node:test";
+import { until, wordsOf } from "./browser.mjs";
+import { at, changes, notUpdated } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
+const visit = visits("edit-site");
 let page;
-let complaints;
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-beforeEach(async () => { ({ page, complaints } = await openDemo(browser, "stop", "edit-site")); });
-afterEach(async () => {
-  await page.context().close();
-  assert.deepEqual(complaints, []);
-});
+beforeEach(async () => { ({ page } = await visit("stop")); });
 
 test("electricity areas stand by name under their country, the newest year first", async () => {
   const groups = await at(page, "site.electricity").evaluate((one) =>
