@@ -92,6 +92,9 @@ pub struct Beside {
     pub within: Option<&'static str>,
     /// One value per alternative.
     pub texts: Vec<String>,
+    /// The same as numbers.
+    #[serde(skip)]
+    pub values: Vec<f64>,
 }
 
 #[derive(Debug, Serialize)]
@@ -134,11 +137,15 @@ pub fn beside(comparison: &Comparison) -> Vec<Beside> {
         let wanted = model.contributions_of(Indicator::Co2e, per).filter(|(_, one)| wanted(one));
         wanted.fold(0.0, |sum, (part, one)| sum + model.value_of(part, one, per))
     };
-    let row = |id: &str, unit: &'static str, within: Option<Indicator>, value: &dyn Fn(&Model) -> f64| Beside {
-        label: label(id),
-        unit,
-        within: within.map(Indicator::id),
-        texts: comparison.models.iter().map(|model| words::number(value(model))).collect(),
+    let row = |id: &str, unit: &'static str, within: Option<Indicator>, value: &dyn Fn(&Model) -> f64| {
+        let values: Vec<f64> = comparison.models.iter().map(value).collect();
+        Beside {
+            label: label(id),
+            unit,
+            within: within.map(Indicator::id),
+            texts: values.iter().map(|value| words::number(*value)).collect(),
+            values,
+        }
     };
     vec![
         row("site-electricity", "kWh", Some(Indicator::Energy), &|model| model.flows_of(per, |what| matches!(what, What::Electricity(_)))),

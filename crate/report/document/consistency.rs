@@ -19,7 +19,13 @@ fn grade(inputs: &[&Input]) -> String {
 
 /// The places that its factors come from.
 fn region(inputs: &[&Input]) -> String {
-    let mut all: Vec<&str> = inputs.iter().map(|row| row.region.as_str()).filter(|region| !region.is_empty()).collect();
+    let named = inputs.iter().flat_map(|row| row.region.split(" and ")).flat_map(|region| region.split(", "));
+    let short = |region| match region {
+        "United States" => "US",
+        "United Kingdom" => "UK",
+        other => other,
+    };
+    let mut all: Vec<&str> = named.filter(|region| !region.is_empty()).map(short).collect();
     all.sort_unstable();
     all.dedup();
     if all.is_empty() { "not stated".to_owned() } else { all.join(", ") }

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use faceload_core::factors::{Grade, Input};
+use faceload_core::inventory::What;
 use faceload_core::load::{Indicator, Per};
 use faceload_core::order::Boundary;
 
@@ -26,7 +27,11 @@ fn without_factor(found: &Found<'_>, indicator: Indicator) -> Vec<String> {
         let with: BTreeSet<usize> = part.plan.contributions_to(indicator, Per::M2Year).map(|one| one.flow).collect();
         for (place, flow) in part.plan.flows.iter().enumerate() {
             let counted = !flow.blank || found.comparison.boundary == Boundary::FaceWithBlank;
-            if counted && flow.what.unit() != "h" && !with.contains(&place) && part.value(flow.what.terms()) != 0.0 {
+            if counted
+                && !matches!(flow.what, What::Attended(_) | What::OnFace(..))
+                && !with.contains(&place)
+                && part.value(flow.what.terms()) != 0.0
+            {
                 names.insert(flow.label.clone());
             }
         }
@@ -44,7 +49,7 @@ pub fn section(found: &Found<'_>) -> Node {
     let none = if none.is_empty() { "no flow".to_owned() } else { join(&none) };
     let said = [
         "Cut-offs: no flow of the inventory was cut off by mass, energy or price. Machines, buildings, office and travel of staff are not in the inventory.".to_owned(),
-        format!("Coverage: a flow without a factor is never counted as zero in silence: a missing row stops the comparison. In CO2e no factor is asked for what only stays on the face, dries, is rinsed away or is melted again: {none}."),
+        format!("Coverage: a flow without a factor is never counted as zero in silence: a missing row stops the comparison. What stays on the face counts when it is discarded; in CO2e no factor is asked for what dries, is rinsed away or is melted again, here {none}."),
         "Water counts what the shop draws; water used upstream is not in it. Solvent counts what evaporates in the shop. Zero there is a boundary, not a finding.".to_owned(),
         format!(
             "Of {}, {} stand on grade D ({} from memory, {} by judgement), {} on C, {} on B, {} on A, {} the order's or the shop's own.",

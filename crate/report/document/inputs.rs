@@ -14,8 +14,7 @@ pub fn section(found: &Found<'_>) -> Node {
         let place = [input.place, input.year, input.note].into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join("; ");
         let source = if number.is_empty() { input.source } else { number.trim_start().to_owned() };
         vec![
-            Cell::from(format!("{}{}", input.item, if input.own { " (own)" } else { "" })),
-            Cell::from(input.id),
+            Cell::from(format!("{}{} [{}]", input.item, if input.own { " (own)" } else { "" }, input.id)),
             Cell::from(input.value),
             Cell::from(range),
             Cell::from(input.grade),
@@ -27,7 +26,7 @@ pub fn section(found: &Found<'_>) -> Node {
         caption:
             "Own: stated in the order, or in tables of the user, in place of a built-in row. A number in brackets is a reference at the end"
                 .to_owned(),
-        columns: ["input", "id", "value", "5 % to 95 %, shape", "grade", "source", "place, year, note"].map(str::to_owned).to_vec(),
+        columns: ["input [id]", "value", "5 % to 95 %, shape", "grade", "source", "place, year, note"].map(str::to_owned).to_vec(),
         rows: rows.collect(),
         ..Table::default()
     };

@@ -34,7 +34,10 @@ pub fn section(found: &Found<'_>) -> Node {
         columns: found.columns(&["what", "unit"]),
         rows: view::beside(comparison)
             .into_iter()
-            .map(|row| [row.label, row.unit].map(Cell::from).into_iter().chain(row.texts.into_iter().map(Cell::from)).collect())
+            .map(|row| {
+                let numbers = row.values.into_iter().zip(row.texts).map(|(value, shown)| Cell::number(value, shown));
+                [row.label, row.unit].map(Cell::from).into_iter().chain(numbers).collect()
+            })
             .collect(),
         ..Table::default()
     };

@@ -57,12 +57,15 @@ pub fn section(found: &Found<'_>) -> Node {
         bought.add(&["sign face in service", "m2"], at, model.m2.base());
         for part in &model.parts {
             let flows = part.plan.flows.iter().filter(|flow| !flow.blank || found.comparison.boundary == Boundary::FaceWithBlank);
+            let mut asked = Vec::new();
             for flow in flows {
+                asked.extend(flow.what.terms().0.iter().filter_map(|term| term.measure));
                 if let What::Bought(..) = flow.what {
                     bought.add(&[&flow.label, "kg"], at, part.value(flow.what.terms()));
                 }
             }
-            for (symbol, count) in part.activity.counts() {
+            // What nothing in the boundary asks for is not listed, such as the blank's.
+            for (symbol, count) in part.activity.counts().iter().filter(|(symbol, _)| asked.contains(symbol)) {
                 done.add(&[symbol.name, symbol.unit], at, *count);
             }
         }

@@ -51,7 +51,13 @@ pub fn section(found: &Found<'_>) -> Node {
         inside.extend(figure("h3", &one, drawn));
     }
     for (other, list) in Indicator::ALL.into_iter().zip(&found.switches).filter(|(_, list)| !list.is_empty()) {
-        inside.extend(figure("h3", &flips::switches(comparison, pair, other, list), None));
+        let mut one = flips::switches(comparison, pair, other, list);
+        // Where no choice moves a load, the table would say one thing many times.
+        if list.iter().all(|row| (row.first, row.second) == (list[0].first, list[0].second)) {
+            one.tables.clear();
+            one.sentences = vec!["No choice of method moves either load.".to_owned()];
+        }
+        inside.extend(figure("h3", &one, None));
     }
     super::section("report-sensitivity", inside)
 }
