@@ -5,6 +5,7 @@ mod areas;
 mod compare;
 mod explain;
 mod lines;
+mod rows;
 mod own_tables;
 mod several;
 mod usage;
