@@ -23,6 +23,9 @@
     show();
   }
 
+  /** Reads anew once the focus has moved on, so that it is kept. */
+  const again = () => setTimeout(show);
+
   function clear() {
     bytes = null;
     part("rows-text").value = "";
@@ -32,7 +35,7 @@
 
   /** A choice of how rows are taken; another one reads them anew. */
   function choice(id, label, words, now, choose) {
-    const made = element("select", { id, on: { change: () => { choose(made.value); show(); } } },
+    const made = element("select", { id, on: { change: () => { choose(made.value); again(); } } },
       ...words.map(([value, text]) => element("option", { value, text })));
     made.value = now;
     return element("span", { class: "field" }, element("label", { for: id, text: label }), made);
@@ -54,7 +57,7 @@
     if (before >= 0) chosen.set(before, "");
     chosen.set(place, word);
     asked.columns = [...chosen];
-    show();
+    again();
   }
 
   function columns(report) {
@@ -82,7 +85,7 @@
           now.delete(word);
           if (made.value.trim()) now.set(word, made.value.trim());
           asked.missing = [...now];
-          show();
+          again();
         },
       } });
       made.value = now.get(word) ?? "";
@@ -102,7 +105,7 @@
     };
     const box = element("input", { id: "rows-leave", type: "checkbox", on: { change: () => { leave = box.checked; } } });
     box.checked = leave;
-    return [faceload.table(found), element("p", {}, box, element("label", { for: "rows-leave", text: ` leave these ${report.listed} rows out` })),
+    return [faceload.table(found), element("p", {}, box, element("label", { for: "rows-leave", text: ` leave these ${report.listed_words} out` })),
       element("p", {}, element("button", { id: "rows-save", type: "button", text: "Save them as CSV with the reason", on: {
         click: () => faceload.save.csv("rows-left-out", faceload.engine.rowsLeftOut(bytes, asked)),
       } }))];
@@ -111,7 +114,7 @@
   /** Puts the lines into the order; while rows are listed, only where the user leaves them out. */
   function put(report, beside) {
     const stop = report.count === 0 ? "No row could be taken: say what the columns are, or what holds where a row does not say it."
-      : report.listed > 0 && !leave ? `${report.listed} rows could not be taken: mend them and paste again, say what holds where they say nothing, or leave them out.` : "";
+      : report.listed > 0 && !leave ? `${report.listed_words} could not be taken: mend them and paste again, say what holds where they say nothing, or leave them out.` : "";
     part("rows-stop").textContent = stop;
     if (stop) {
       (part("rows-leave") ?? part("rows-text")).focus();
@@ -124,8 +127,8 @@
     }
     clear();
     faceload.order.change((now) => { now.line = order.line; });
-    const left = report.listed > 0 ? `; ${report.listed} rows were left out` : "";
-    part("rows-done").textContent = `${report.count} lines of ${report.signs} signs ${beside ? "were added to the order" : "are the order's lines now"}${left}. They stand under \u201cEdit the lines\u201d.`;
+    const left = report.listed > 0 ? `; ${report.listed_words} left out` : "";
+    part("rows-done").textContent = `${beside ? "Added to the order" : "Now the order's lines"}: ${report.lines_words}${left}. They stand under \u201cEdit the lines\u201d.`;
     part("from-rows").querySelector("summary").focus();
   }
 

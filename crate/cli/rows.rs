@@ -62,7 +62,8 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     };
     if !rows.listed.is_empty() && !arguments.leave_out {
         crate::print(&said);
-        return Err(Failure::Input(vec![remaining(&rows, arguments.output.is_some())]));
+        let nothing = if arguments.output.is_some() { "nothing was written; " } else { "" };
+        return Err(Failure::Input(vec![remaining(&rows, &format!("{nothing}mend them, {WAYS}"))]));
     }
     if rows.lines.is_empty() {
         crate::print(&said);
@@ -91,8 +92,8 @@ pub fn document(file: &str, tables: &Tables) -> Result<Document, Failure> {
     let rows = Rows::read(file, &bytes, &wanted, tables).map_err(refused)?;
     if !rows.listed.is_empty() || rows.lines.is_empty() {
         let kinds = row_report::kinds(&rows).iter().map(|kind| kind.all.to_string()).collect::<Vec<_>>();
-        let help = format!("{}; `faceload rows {file} -o order.json` takes more options and writes an order", remaining(&rows, false));
-        return Err(Failure::Input(kinds.into_iter().chain([help]).collect()));
+        let help = format!("mend them, or let `faceload rows {file} -o order.json` {WAYS}");
+        return Err(Failure::Input(kinds.into_iter().chain([remaining(&rows, &help)]).collect()));
     }
     for sentence in row_report::sentences(&rows, &wanted) {
         eprintln!("{file}: {sentence}");
@@ -100,14 +101,12 @@ pub fn document(file: &str, tables: &Tables) -> Result<Document, Failure> {
     Document::json(file, &order(&name_of(file), &rows.lines, None).to_string()).map_err(refused)
 }
 
+/// What the command may do about rows that cannot be taken.
+const WAYS: &str = "say what holds where they say nothing (`--where-missing`) or leave them out (`--leave-out`)";
+
 /// What stands in the way while rows are listed.
-pub fn remaining(rows: &Rows, writes: bool) -> String {
-    let nothing = if writes { "; nothing was written" } else { "" };
-    format!(
-        "{}: {} could not be taken where every row was wanted{nothing}; mend them, say what holds where they say nothing (`--where-missing`), or leave them out (`--leave-out`)",
-        rows.file,
-        words::count(rows.listed.len() as u64, "row")
-    )
+fn remaining(rows: &Rows, help: &str) -> String {
+    format!("{}: {} could not be taken where every row was wanted; {help}", rows.file, words::count(rows.listed.len() as u64, "row"))
 }
 
 /// An order's name from a file's.
@@ -152,6 +151,11 @@ impl Arguments {
         }
         for text in &self.take {
             let (place, field) = taken(text, &rows)?;
+            if field.is_some() && wanted.columns.values().any(|other| *other == field) {
+                return Err(Failure::Input(vec![format!(
+                    "--take: `{text}` where a field that no other choice takes was wanted; two columns can't give the same"
+                )]));
+            }
             wanted.columns.insert(place, field);
         }
         Ok((read(&wanted)?, wanted))

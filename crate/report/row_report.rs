@@ -22,6 +22,11 @@ fn counted(number: usize, one: &str) -> String {
     words::count(number as u64, one)
 }
 
+/// The lines and signs that the rows became.
+fn became(rows: &Rows) -> String {
+    format!("{} of {}", counted(rows.lines.len(), "line"), counted(rows.signs as usize, "sign"))
+}
+
 /// Why a column is taken as it is.
 fn why(column: &Column) -> &'static str {
     match column.how {
@@ -54,9 +59,8 @@ pub fn sentences(rows: &Rows, wanted: &Wanted) -> Vec<String> {
         0 => "no row is left out".to_owned(),
         listed => format!("{} could not be taken", counted(listed, "row")),
     };
-    let became = format!("{} of {}", counted(rows.lines.len(), "line"), counted(rows.signs as usize, "sign"));
     let added = if rows.lines.len() < taken { ", equal signs added up" } else { "" };
-    said.push(format!("{} became {became}{added}; {rest}.", counted(taken, "row")));
+    said.push(format!("{} became {}{added}; {rest}.", counted(taken, "row"), became(rows)));
     let given = |field: Field| rows.columns.iter().any(|column| column.field == Some(field)) || wanted.where_missing.contains_key(&field);
     if !given(Field::Quantity) {
         said.push("No column gives the quantity: each row is one sign.".to_owned());
@@ -203,7 +207,9 @@ pub fn kinds(rows: &Rows) -> Vec<Kind<'_>> {
     for kind in &mut kinds {
         kind.all.rows.sort_unstable();
         kind.all.rows.dedup();
+        let once = kind.came.iter().all(|(_, number)| *number == 1);
         let shown: Vec<String> = match kind.came.as_slice() {
+            several if once => several.iter().take(SHOWN_CAME).map(|(came, _)| (*came).to_owned()).collect(),
             [(one, _)] => vec![(*one).to_owned()],
             several => several.iter().take(SHOWN_CAME).map(|(came, number)| format!("{came} ({})", count(*number))).collect(),
         };
@@ -266,6 +272,8 @@ pub fn json(rows: &Rows, wanted: &Wanted, all: bool) -> Value {
         report["lines"] = lines.collect();
     } else {
         report["fields"] = fields();
+        report["lines_words"] = json!(became(rows));
+        report["listed_words"] = json!(counted(rows.listed.len(), "row"));
         report["faults"] = kinds(rows).iter().map(|kind| fault(&kind.all)).collect();
     }
     report

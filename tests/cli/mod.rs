@@ -6,6 +6,7 @@ mod compare;
 mod explain;
 mod lines;
 mod order;
+mod rows;
 mod own_tables;
 mod several;
 mod usage;

@@ -11,6 +11,7 @@ mod jobs;
 mod loads;
 mod pairs;
 mod quantity;
+mod rows;
 mod sameness;
 
 use std::collections::BTreeMap;

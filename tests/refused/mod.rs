@@ -19,7 +19,7 @@ fn orders() -> Vec<String> {
     let names = std::fs::read_dir(folder())
         .expect("the folder of refused orders")
         .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned());
-    let mut orders: Vec<String> = names.filter(|name| name.ends_with(".toml") || name.ends_with(".json")).collect();
+    let mut orders: Vec<String> = names.filter(|name| [".toml", ".json", ".csv"].iter().any(|ending| name.ends_with(ending))).collect();
     orders.sort();
     orders
 }

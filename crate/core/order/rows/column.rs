@@ -61,17 +61,22 @@ pub(super) fn columns(rows: &[Row], wanted: &Wanted, codes: &Codes<'_>) -> (Vec<
             let cells = data.iter().map(|row| row.cell(place)).filter(|cell| !cell::says_nothing(cell));
             let mut samples: Vec<String> = Vec::new();
             for cell in cells.take(LOOKED_AT) {
-                if samples.len() < SHOWN && !samples.iter().any(|known| known == cell) {
-                    samples.push(cell.to_owned());
+                if samples.len() < SHOWN && !samples.contains(&on_one_line(cell)) {
+                    samples.push(on_one_line(cell));
                 }
             }
-            Column { name: name.to_owned(), field: None, how: How::Unknown, unit: apart(name).1, samples }
+            Column { name: on_one_line(name), field: None, how: How::Unknown, unit: apart(name).1, samples }
         })
         .collect();
     choose(&mut columns, wanted);
     name(&mut columns);
     look(&mut columns, data, codes, !header);
     (columns, header)
+}
+
+/// A text without line breaks and other control characters.
+fn on_one_line(text: &str) -> String {
+    text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
 }
 
 /// Takes columns as the user chose.

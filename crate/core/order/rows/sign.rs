@@ -219,7 +219,8 @@ impl RowReader<'_, '_, '_> {
             *facts.variants.entry(row.code.clone()).or_default() += 1;
             put("artwork", Some(Value::String(written.to_owned())));
         }
-        let label = self.label(written.filter(|_| known.is_none() || variant), own_label.as_deref());
+        let item = known.filter(|_| !variant).map(|row| row.item.as_str());
+        let label = self.label(written.filter(|_| item.is_none()), own_label.as_deref().or(item));
         line.insert("label".to_owned(), Value::String(label));
         Some(Sign { line, quantity: 1, designs: None, legend: None, known: known.map(|row| row.legend) })
     }
@@ -227,9 +228,6 @@ impl RowReader<'_, '_, '_> {
     /// The label: the code where the table does not have it, the row's own words, and what was assumed.
     fn label(&self, code: Option<&str>, own: Option<&str>) -> String {
         let mut label = [code, own].into_iter().flatten().collect::<Vec<_>>().join(" ");
-        if label.is_empty() {
-            label = self.own(Field::Code).unwrap_or_default();
-        }
         if label.is_empty() {
             label = "sign".to_owned();
         }
@@ -250,9 +248,16 @@ impl RowReader<'_, '_, '_> {
         let examples = lacking.iter().map(example).collect::<Vec<_>>().join(" and ");
         if !lacking.is_empty() {
             let help = format!("give the {words} in columns of their own, or say what holds where they are missing, such as {examples}");
-            let help =
-                if lacking.len() == 1 { help.replace("columns of their own", "a column").replace("they are", "it is") } else { help };
-            self.refuse(Field::Code, &format!("a sign code measured so far, or {words} beside it"), &help);
+            let help = match lacking {
+                [_, _] => help,
+                one => help
+                    .replace("columns of their own", "a column")
+                    .replace("they are", if *one == [Field::Shape] { "it is" } else { "they are" }),
+            };
+            match lacking.iter().find(|field| self.with.column(**field).is_some()) {
+                Some(field) if self.with.column(Field::Code).is_none() => self.refuse(*field, &words, &help),
+                _ => self.refuse(Field::Code, &format!("a sign code measured so far, or {words} beside it"), &help),
+            }
         }
     }
 
