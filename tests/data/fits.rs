@@ -92,14 +92,14 @@ fn against(schema: &Value, record: &Value) -> Vec<String> {
 fn every_record_fits_its_schema() {
     for text in demo::DEMOS.iter().map(|demo| demo.text).chain([ODD]) {
         let all = files(&record(text));
-        assert_eq!(against(&tree(&all, "data.schema.json"), &tree(&all, "data.json")), Vec::<String>::new());
+        assert_eq!(against(&tree(&all, "data-form.json"), &tree(&all, "data.json")), Vec::<String>::new());
     }
 }
 
 #[test]
 fn the_schema_refuses_what_is_missing_added_or_of_another_type() {
     let all = files(&record(ODD));
-    let (schema, whole) = (tree(&all, "data.schema.json"), tree(&all, "data.json"));
+    let (schema, whole) = (tree(&all, "data-form.json"), tree(&all, "data.json"));
     for pointer in ["/sha_256/order", "/result/standing", "/result/alternatives/0/m2", "/rows/inputs/0/value", "/made_from/per"] {
         let mut other = whole.clone();
         *other.pointer_mut(pointer).unwrap_or_else(|| panic!("no {pointer}")) = Value::Array(Vec::new());

@@ -70,7 +70,7 @@ impl Statement {
 }
 
 /// The alternatives that make anything for a pair: the two, and those that help them out.
-fn makers<'a>(models: [&'a Model; 2]) -> Vec<&'a Alternative> {
+fn makers(models: [&Model; 2]) -> Vec<&Alternative> {
     let mut list: Vec<&Alternative> = Vec::new();
     for (at, part) in models.iter().flat_map(|model| model.parts.iter().enumerate()) {
         let one = &part.plan.alternative;
