@@ -3,6 +3,7 @@
 
 mod claims;
 mod cli;
+mod data;
 mod laws;
 mod made_up;
 mod program;

@@ -35,10 +35,10 @@ pub enum Around<'a> {
 
 /// What a rule looks for.
 pub(super) enum Finds {
-    /// These words one after another; `certif*` is every word that begins so.
-    Words(&'static [&'static str]),
+    /// One of these phrases, apart by commas; `certif*` is every word that begins so.
+    Words(&'static str),
     /// The same, unless they are denied: `not verified by a third party`.
-    Undenied(&'static [&'static str]),
+    Undenied(&'static str),
     /// A shape of the whole text; the words at fault, or what is missing.
     Shape(fn(&[Token], Around<'_>) -> Option<String>),
 }

@@ -65,7 +65,7 @@ pub(super) fn package(record: &Record, files: &[File]) -> Value {
                 RECORD => {
                     ("data", "Everything in one text: what the result was made from, the result, the rows of every table, and hashes.")
                 }
-                SCHEMA => ("data-schema", "JSON Schema of data.json."),
+                SCHEMA => ("data-form", "JSON Schema of data.json."),
                 _ => return None,
             };
             Some(json!({

@@ -5,7 +5,7 @@ use serde_json::{Map, Value, json};
 use super::sheet::{Column, Sheet};
 
 /// The name of its file in a folder of data.
-pub(super) const SCHEMA: &str = "data.schema.json";
+pub(super) const SCHEMA: &str = "data-form.json";
 
 /// An object with exactly these members.
 fn object(members: &[(&str, Value)]) -> Value {
