@@ -92,6 +92,7 @@
 
   /** A field was changed. */
   function edited({ target }) {
+    faceload.alternatives.offer(typed());
     faceload.history.note(named(target.dataset.path));
     faceload.changed();
   }
