@@ -38,15 +38,26 @@
       cell("", ...buttons(order, one, index)));
   }
 
+  const wasOf = (one) => faceload.order.opened().find((other) => other.id === one.id);
+  /** Whether there is nothing to put back. */
+  const isAsOpened = (one) => { const was = wasOf(one); return !was || JSON.stringify(was) === JSON.stringify(one); };
+  const areAsOpened = (list) => JSON.stringify(list) === JSON.stringify(faceload.order.opened());
+
+  /** A field was changed: there may be something to put back, or no more. */
+  function offer({ alternative = faceload.catalogue.alternatives }) {
+    alternative.forEach((one, index) => { const button = part(`put-back-alternative-${index + 1}`); if (button) button.disabled = isAsOpened(one); });
+    part("alternatives-back").disabled = areAsOpened(alternative);
+  }
+
   /** Copied, put back to what it was when the order was opened, removed. */
   function buttons(order, one, index) {
     const { change } = faceload.order;
-    const was = faceload.order.opened().find((other) => other.id === one.id);
+    const was = wasOf(one);
     const button = (text, off, edit) => element("button", { type: "button", id: `${text.replaceAll(" ", "-")}-alternative-${index + 1}`, "aria-label": `${text} ${one.id}`, text, disabled: off,
       on: { click: () => change(edit, `${text} ${one.id}`) } });
     return [
       button("copy", false, (order) => order.alternative.splice(index + 1, 0, copied(order, order.alternative[index]))),
-      button("put back", !was || JSON.stringify(was) === JSON.stringify(one), (order) => { order.alternative[index] = structuredClone(was); }),
+      button("put back", isAsOpened(one), (order) => { order.alternative[index] = structuredClone(was); }),
       button("remove", order.alternative.length < 2, (order) => { order.alternative.splice(index, 1); for (const other of order.alternative) if (other.otherwise === one.id) delete other.otherwise; }),
     ];
   }
@@ -68,8 +79,8 @@
       element("p", { class: "quiet", text: "Otherwise: the alternative that makes the lines this one cannot." }),
       element("table", {}, element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...order.alternative.map((one, index) => row(order, one, index)))),
       element("p", {}, element("button", { type: "button", id: "add-alternative", text: "Add a copy of the last", on: { click: add } }), " ",
-        element("button", { type: "button", id: "alternatives-back", text: "Put all back", disabled: JSON.stringify(order.alternative) === JSON.stringify(faceload.order.opened()), on: { click: putAllBack } })));
+        element("button", { type: "button", id: "alternatives-back", text: "Put all back", disabled: areAsOpened(order.alternative), on: { click: putAllBack } })));
   }
 
-  faceload.alternatives = { edit };
+  faceload.alternatives = { edit, offer };
 })();

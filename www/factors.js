@@ -31,7 +31,8 @@
       fill(part("factors"), element("thead", {}, element("tr", {}, ...head)), element("tbody"));
       part("f-search").addEventListener("input", find);
     },
-    find: (id) => inputs.find((input) => input.id === id),
+    /** The input of that id as the tables have it, else as the order does. */
+    find: (id) => inputs.find((input) => input.id === id && !input.own) ?? inputs.find((input) => input.id === id),
     show(view) {
       inputs = view.inputs;
       find();

@@ -22,7 +22,7 @@
   /** Opens what the address holds; whether it held an order. */
   function open() {
     const { hash } = window.location;
-    faceload.reading.set(hash.slice(1).split("&").includes("view=read"));
+    faceload.reading.read();
     if (hash.length < 2 || hash === "#view=read") return false;
     const { linked, faults } = faceload.engine.readLink(hash);
     if (faults) {

@@ -92,6 +92,7 @@
 
   /** A field was changed. */
   function edited({ target }) {
+    faceload.alternatives.offer(typed());
     faceload.history.note(named(target.dataset.path));
     faceload.changed();
   }
@@ -136,10 +137,10 @@
       const { id, parentElement } = document.activeElement ?? {};
       const home = parentElement?.closest("details")?.querySelector("summary");
       const order = typed();
-      const stated = order.alternative !== undefined;
       order.alternative ??= usual();
       edit(order);
-      if (!stated && JSON.stringify(order.alternative) === JSON.stringify(faceload.catalogue.alternatives)) delete order.alternative;
+      // An order that states none goes on stating none while they are the usual ones.
+      if (opened.alternative === undefined && JSON.stringify(order.alternative) === JSON.stringify(faceload.catalogue.alternatives)) delete order.alternative;
       show(order);
       faceload.history.note(name);
       faceload.changed();

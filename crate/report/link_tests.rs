@@ -110,3 +110,26 @@ fn values_of_the_shops_own_are_left_out_and_no_others() {
     );
     assert_eq!(without_own(&mut json!([1])), 0);
 }
+
+#[test]
+fn no_changed_letter_of_a_link_breaks_the_reader() {
+    const LETTERS: &[u8] = b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
+    let link = linked().write().unwrap();
+    let (mut read, mut refused, mut state) = (0, 0, 7_u64);
+    for turn in 0..20_000 {
+        let mut bytes = link.clone().into_bytes();
+        for _ in 0..=turn % 3 {
+            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            let at = BEGINS.len() + (state >> 33) as usize % (bytes.len() - BEGINS.len());
+            bytes[at] = LETTERS[(state >> 20) as usize % LETTERS.len()];
+        }
+        match Linked::read(&String::from_utf8(bytes).unwrap()) {
+            Ok(_) => read += 1,
+            Err(fault) => {
+                assert!(fault.to_string().contains(" wanted; "), "{fault}");
+                refused += 1;
+            }
+        }
+    }
+    assert!(read > 0 && refused > 10_000, "{read} read, {refused} refused");
+}

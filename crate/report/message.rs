@@ -36,3 +36,46 @@ pub fn message(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> St
         words::STANDING,
     )
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use faceload_core::analysis::{Kept, Settings};
+    use faceload_core::comparison::compare;
+    use faceload_core::factors::Tables;
+    use faceload_core::load::Per;
+    use faceload_core::order::{Boundary, Document, Order};
+
+    fn message_of(order: &str, moved: Vec<(String, f64)>) -> String {
+        let tables = Tables::embedded().unwrap();
+        let order = Order::read(Document::json("test", order).unwrap(), &tables).unwrap().moved_by_hand(moved, &tables).unwrap();
+        let comparison = compare(&tables, &order, Per::M2, Boundary::Face).unwrap();
+        let draws = Draws::make(&comparison, &[(0, 1)], Settings { number: 500, ..Settings::default() }, &mut Kept::default(), |_| true);
+        message(&comparison, &draws, 0, 1)
+    }
+
+    #[test]
+    fn it_says_the_order_what_it_is_not_and_what_is_not_of_the_tables() {
+        let order = r#"{"schema_version":1,"line":[{"code":"R1-1","size":"30 in","quantity":12}],"alternative":[{"id":"film","route":"overlay-film"},
+            {"id":"ours","route":"digital-printing","with":{"printer.misprint":{"value":"0.02","note":"counted","grade":"own"}}}]}"#;
+        let text = message_of(order, Vec::new());
+        for said in [
+            "For 12 stop signs (R1-1), 30 in (12 signs, ",
+            ", per m2 of face, face only: ",
+            "film: cut overlay film; ours: digital printing",
+            "One value in it is stated by the order in place of the tables.",
+            words::STANDING,
+        ] {
+            assert!(text.contains(said), "nothing of `{said}`: {text}");
+        }
+        assert!(!text.contains("Moved by hand"));
+    }
+
+    #[test]
+    fn a_slider_that_was_moved_is_said() {
+        let order = r#"{"schema_version":1,"line":[{"code":"R1-1","size":"30 in","quantity":12}],"alternative":[{"id":"film","route":"overlay-film"},{"id":"ours","route":"digital-printing"}]}"#;
+        let text = message_of(order, vec![("printer.misprint".to_owned(), 0.05)]);
+        assert!(text.contains("Moved by hand: misprinted share of a digital run is 0.05 instead of 0.03."), "{text}");
+        assert!(!text.contains("stated by the order"));
+    }
+}

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { until, wordsOf } from "./browser.mjs";
-import { at, changes, compared, notUpdated } from "./editing.mjs";
+import { at, changes, compared, fileOf, notUpdated } from "./editing.mjs";
 import { visits } from "./visit.mjs";
 
 let page;
@@ -85,4 +85,25 @@ test("without `otherwise` lines go unmade, with it they are covered", async () =
   assert.doesNotMatch(bare, new RegExp(`: ${name} cannot make it: .* so ${other} makes it`));
   await changes(page, ["#answer"], () => at(page, "alternative[1].otherwise").selectOption(other));
   assert.equal(await wordsOf(page, "#answer"), covered, "the same order has the same answer");
+});
+
+test("one is copied beside itself, changed and put back, and all are put back", async () => {
+  await open("county");
+  const opened = await fileOf(page);
+  const names = await compared(page);
+  await page.locator("#copy-alternative-1").click();
+  assert.deepEqual((await compared(page)).length, names.length + 1);
+  assert.equal((await compared(page))[0], names[0]);
+  await page.locator("#remove-alternative-2").click();
+  assert.equal(await fileOf(page), opened, "a copy that is removed leaves no trace");
+  assert.ok(await page.locator("#put-back-alternative-1").isDisabled());
+  await at(page, "alternative[1].otherwise").selectOption("");
+  assert.notEqual(await fileOf(page), opened);
+  await page.locator("#put-back-alternative-1").click();
+  assert.equal(await fileOf(page), opened);
+  await page.locator("#remove-alternative-2").click();
+  await at(page, "alternative[1].otherwise").selectOption("");
+  await page.locator("#alternatives-back").click();
+  assert.equal(await fileOf(page), opened);
+  assert.ok(await page.locator("#alternatives-back").isDisabled());
 });
