@@ -9,6 +9,7 @@
     if (place.childElementCount === view.indicators.length) return;
     fill(place, ...view.indicators.map((indicator) => {
       const canvas = element("canvas", { role: "img", id: `panel-${indicator.id}`, on: { click: (event) => hit(event, indicator.id) } });
+      faceload.seen.watch(canvas);
       return element("figure", {}, element("h3", { id: `title-${indicator.id}` }), canvas, element("p", { class: "quiet", text: indicator.counts }));
     }));
   }
@@ -22,10 +23,28 @@
     if (row >= 0) faceload.arithmetic(faceload.shown().alternatives[row].id, indicator);
   }
 
+  /** Each panel's width as it was measured last. */
+  const widths = new Map();
+
   function draw(view) {
-    for (const indicator of view.indicators) {
+    // All are measured before one is drawn: a measure after a change lays the page out anew.
+    for (const { id } of view.indicators) widths.set(id, Math.max(280, Math.floor(part(`panel-${id}`).parentElement.clientWidth)));
+    faceload.sooner("panels");
+    paint(view, view.indicators);
+  }
+
+  /** While a slider moves no width changes, and what is out of sight waits. */
+  function move(view) {
+    const isSeen = (indicator) => faceload.seen.is(part(`panel-${indicator.id}`));
+    paint(view, view.indicators.filter(isSeen));
+    const unseen = view.indicators.filter((indicator) => !isSeen(indicator));
+    faceload.later("panels", () => paint(view, unseen));
+  }
+
+  function paint(view, indicators) {
+    for (const indicator of indicators) {
       const canvas = part(`panel-${indicator.id}`);
-      const width = Math.max(280, Math.floor(canvas.parentElement.clientWidth));
+      const width = widths.get(indicator.id);
       const height = faceload.engine.drawLoads(canvas, indicator.id, width, faceload.theme());
       canvas.style.width = `${width}px`;
       canvas.style.height = `${height}px`;
@@ -92,7 +111,7 @@
       fill(part("alternatives"), ...view.alternatives.flatMap((one) => [
         element("dt", { text: one.id }), element("dd", { text: `${one.words}: ${one.story}. ${one.base}.` })]));
     },
-    move(view) { draw(view); texts(view); ranges(view, null); },
+    move(view) { move(view); texts(view); ranges(view, null); },
     /** The draws are there: bars and numbers get their ranges. */
     ranges(view, sure) {
       faceload.engine.takeIntervals(sure.intervals);

@@ -43,11 +43,19 @@
     return box;
   }
 
+  /** How the picture was laid out last: its width, and whether the sliders stand beside it. */
+  let laid = { wide: false, width: 0 };
+
   function picture(view) {
-    const canvas = part("swing-picture");
     const wide = part("swings").clientWidth >= 720;
     part("swings").classList.toggle("beside", wide);
-    const width = Math.max(280, Math.floor(canvas.parentElement.clientWidth));
+    laid = { wide, width: Math.max(280, Math.floor(part("swing-picture").parentElement.clientWidth)) };
+    paint(view);
+  }
+
+  function paint(view) {
+    const canvas = part("swing-picture");
+    const { wide, width } = laid;
     const height = faceload.engine.drawSwings(canvas, width, faceload.theme());
     canvas.style.width = `${width}px`;
     canvas.style.height = `${height}px`;
@@ -93,11 +101,16 @@
       rows = view.moves.rows.map((row) => row.id);
       fill(part("swings"), element("div", {}, element("canvas", { id: "swing-picture", role: "img" })), element("div", { id: "sliders", class: "sliders" }, ...view.moves.rows.map(slider)));
       picture(view);
+      faceload.sooner("swing-numbers");
       table(view);
       now(view);
     },
     /** A slider moves: same rows, other numbers. */
-    move(view) { picture(view); table(view); now(view); },
+    move(view) {
+      paint(view);
+      now(view);
+      faceload.later("swing-numbers", () => table(view));
+    },
     draw: picture,
     forget() { rows = []; },
   };

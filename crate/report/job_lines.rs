@@ -1,6 +1,7 @@
 //! Jobs one by one: who can make each, why not, what it loads there.
 
 use faceload_core::comparison::Comparison;
+use faceload_core::in_order;
 use faceload_core::load::Indicator;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
@@ -41,7 +42,7 @@ pub struct AlternativeOf {
 /// Every job of a comparison.
 pub fn jobs(comparison: &Comparison) -> Vec<JobOf> {
     let mut places: Vec<usize> = (0..comparison.jobs.len()).collect();
-    places.sort_by_key(|place| comparison.jobs[*place].first);
+    in_order(&mut places, |a, b| comparison.jobs[*a].first.cmp(&comparison.jobs[*b].first));
     let each = places.into_iter().map(|place| {
         let job = &comparison.jobs[place];
         let line = &job.line;
