@@ -34,7 +34,13 @@
     fill(part("answer"), ...parts);
   }
 
+  /** The limits on the screen: they seldom change. */
+  let said = "";
+
   function limits(view) {
+    const words = JSON.stringify([view.left_out, view.not_covered, view.caution, view.standing]);
+    if (words === said) return;
+    said = words;
     const left = element("ul", {}, ...view.left_out.map((text) => element("li", { text })));
     fill(part("limits"), element("p", { text: "Left out:" }), left, ...[view.not_covered, view.caution].map((text) => element("p", { text })));
     part("standing").textContent = view.standing;
@@ -59,7 +65,8 @@
     const view = sure ? found(single, sure) : failed ? { ...single, how_sure: failed } : single;
     const place = part("answer");
     // While draws are under way nothing below moves.
-    place.style.minHeight = final ? "" : `${place.offsetHeight}px`;
+    if (final) place.style.minHeight = "";
+    else if (place.style.minHeight === "") place.style.minHeight = `${place.offsetHeight}px`;
     place.setAttribute("aria-busy", String(!final));
     part("order-line").textContent = view.order_line;
     part("order-extent").textContent = [view.name, view.extent, view.conditions].filter(Boolean).join(" · ");

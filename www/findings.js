@@ -31,6 +31,8 @@
   /** A section whose figure is not of what is on the screen shows none, and says so. */
   function wait(lane, words) {
     const place = part(`${lane}-found`);
+    // While a slider moves it waits already.
+    if (busy.has(lane) && part(`${lane}-note`).textContent === words) return;
     place.setAttribute("aria-busy", "true");
     place.classList.add("stale");
     part(`${lane}-note`).textContent = words;

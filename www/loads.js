@@ -7,22 +7,47 @@
   function panels(view) {
     const place = part("loads");
     if (place.childElementCount === view.indicators.length) return;
-    fill(place, ...view.indicators.map((indicator) => element("figure", {},
-      element("h3", { id: `title-${indicator.id}`, text: indicator.label }),
-      element("div", { class: "picture" }, element("canvas", { role: "img", id: `panel-${indicator.id}` }), ...faceload.stills.made()),
-      element("p", { class: "quiet", text: indicator.counts }),
-      faceload.saves(indicator.label, `loads ${indicator.id}`, {
-        csv: () => faceload.engine.loadsCsv(indicator.id), svg: () => faceload.engine.loadsSvg(indicator.id, faceload.paper.file, "paper") }))));
+    fill(place, ...view.indicators.map((indicator) => {
+      const canvas = element("canvas", { role: "img", id: `panel-${indicator.id}` });
+      faceload.seen.watch(canvas);
+      return element("figure", {},
+        element("h3", { id: `title-${indicator.id}`, text: indicator.label }),
+        element("div", { class: "picture" }, canvas, ...faceload.stills.made()),
+        element("p", { class: "quiet", text: indicator.counts }),
+        faceload.saves(indicator.label, `loads ${indicator.id}`, {
+          csv: () => faceload.engine.loadsCsv(indicator.id), svg: () => faceload.engine.loadsSvg(indicator.id, faceload.paper.file, "paper") }));
+    }));
     part("loads-behind").replaceChildren(faceload.behind(() => ({ indicator: "", alternatives: [] })));
   }
 
   const wordsOf = (view, indicator) => faceload.say("loads-picture", { indicator: indicator.label, unit: indicator.unit, values: view.alternatives.map((one, index) => `${one.id} ${indicator.texts[index]}`).join(", ") });
 
+  /** Each panel's width as it was measured last. */
+  const widths = new Map();
+  /** And the size it was painted in. */
+  const sizes = new Map();
+
   function draw(view) {
-    for (const indicator of view.indicators) {
+    // All are measured before one is drawn: a measure after a change lays the page out anew.
+    for (const { id } of view.indicators) widths.set(id, Math.max(280, Math.floor(part(`panel-${id}`).closest("figure").clientWidth)));
+    faceload.sooner("panels");
+    paint(view, view.indicators);
+    name(view);
+  }
+
+  /** While a slider moves no width changes, and what is out of sight waits. */
+  function move(view) {
+    const isSeen = (indicator) => faceload.seen.is(part(`panel-${indicator.id}`));
+    paint(view, view.indicators.filter(isSeen));
+    const unseen = view.indicators.filter((indicator) => !isSeen(indicator));
+    faceload.later("panels", () => { paint(view, unseen); name(view); });
+  }
+
+  function paint(view, indicators) {
+    for (const indicator of indicators) {
       const canvas = part(`panel-${indicator.id}`);
       const frame = canvas.parentElement;
-      const width = Math.max(280, Math.floor(frame.parentElement.clientWidth));
+      const width = widths.get(indicator.id);
       const height = faceload.engine.drawLoads(canvas, indicator.id, width, faceload.theme());
       canvas.style.width = `${width}px`;
       canvas.style.height = `${height}px`;
@@ -31,10 +56,20 @@
       const least = frame.dataset.form === form ? Math.max(height, Number(frame.dataset.least)) : height;
       Object.assign(frame.dataset, { form, least });
       frame.style.marginBottom = `${least - height}px`;
+      sizes.set(indicator.id, [width, height]);
+    }
+  }
+
+  /** What each picture says, in words and in buttons. */
+  function name(view) {
+    for (const indicator of view.indicators) {
+      const canvas = part(`panel-${indicator.id}`);
+      const frame = canvas.parentElement;
+      const size = sizes.get(indicator.id);
       const words = wordsOf(view, indicator);
       canvas.setAttribute("aria-label", words);
-      faceload.stills.forced(frame, words, () => faceload.engine.loadsSvg(indicator.id, width, faceload.theme()));
-      faceload.layer(frame, { name: indicator.label, size: [width, height], spots: faceload.engine.loadsSpots(indicator.id, width) });
+      faceload.stills.forced(frame, words, () => faceload.engine.loadsSvg(indicator.id, size[0], faceload.theme()));
+      faceload.layer(frame, { name: indicator.label, size, spots: faceload.engine.loadsSpots(indicator.id, size[0]) });
     }
   }
 
@@ -102,7 +137,7 @@
       fill(part("alternatives"), ...view.alternatives.flatMap((one) => [
         element("dt", { text: one.id }), element("dd", { text: `${one.words}: ${one.story}. ${one.base}.` })]));
     },
-    move(view) { draw(view); texts(view); ranges(view, null); },
+    move(view) { move(view); texts(view); ranges(view, null); },
     /** The draws are there: bars and numbers get their ranges. */
     ranges(view, sure) {
       faceload.engine.takeIntervals(sure.intervals);

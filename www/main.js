@@ -14,6 +14,9 @@
   /** How long a slider rests before draws are made, in milliseconds. */
   const RESTS = 300;
   let again = 0;
+  let opening = true;
+  /** The answer that was made last. */
+  let found = null;
 
   faceload.shown = () => current;
   faceload.wide = () => window.innerWidth >= 700;
@@ -56,10 +59,10 @@
     }
   }
 
-  /** Everything anew. */
-  function show() {
+  /** What the answer is now; nothing where the order is at fault. */
+  function look() {
     let view = ask([]);
-    if (!view) return;
+    if (!view) return null;
     choices(view);
     // What is chosen is what is shown.
     const chosen = part("f-pair").value;
@@ -67,6 +70,11 @@
     clearTimeout(rest);
     const sure = faceload.findings.stale(view, asked.order, asked.question);
     faceload.answer(view, sure);
+    return { view, sure };
+  }
+
+  /** All that stands below the answer. */
+  function below({ view, sure }) {
     faceload.loads.show(view);
     if (sure) faceload.loads.ranges(view, sure);
     faceload.moves.show(view);
@@ -75,6 +83,12 @@
     faceload.factors.show(view);
     faceload.units.show();
     faceload.findings.start();
+  }
+
+  /** Everything anew; while the page opens the answer alone, and the rest once it is painted. */
+  function show() {
+    found = look();
+    if (found && !opening) below(found);
   }
   faceload.changed = show;
 
@@ -109,10 +123,16 @@
     again = setTimeout(faceload.findings.start, RESTS);
   }
 
-  function choose(name) {
+  function take(name) {
     const demo = demos.find((one) => one.name === name);
     faceload.opening.open(demo.order, { demo: name }, `starting from ${demo.title}`);
   }
+
+  /** Once what is there now has been painted; a page in the background paints nothing. */
+  const painted = () => new Promise((done) => {
+    if (document.hidden) setTimeout(done);
+    else requestAnimationFrame(() => setTimeout(done));
+  });
 
   function label(labels) {
     for (const place of document.querySelectorAll("[data-label]")) place.textContent = labels[place.dataset.label];
@@ -128,12 +148,16 @@
     for (const name of ["order", "factors", "flips", "stills", "paste", "history", "files", "kept", "link", "own", "reading", "sending", "units"]) faceload[name].start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
-    part("f-demo").addEventListener("change", () => { if (part("f-demo").value !== "") choose(part("f-demo").value); });
+    part("f-demo").addEventListener("change", () => { if (part("f-demo").value !== "") take(part("f-demo").value); });
     for (const id of ["f-per", "f-boundary", "f-pair", "f-indicator"]) part(id).addEventListener("change", show);
     part("put-back").addEventListener("click", () => { faceload.moves.putBack(); faceload.history.note("putting all sliders back"); show(); part("f-pair").focus(); });
     part("order-form").addEventListener("submit", (event) => event.preventDefault());
-    choose(demos[0].name);
+    take(demos[0].name);
     faceload.kept.offer(faceload.link.open());
+    await painted();
+    performance.mark("answer");
+    opening = false;
+    if (found) below(found);
     let width = window.innerWidth;
     window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; repicture(); } });
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", repicture);
@@ -143,7 +167,10 @@
     window.addEventListener("afterprint", () => { printing = false; part("credits-shown").open = credits; redraw(); });
   }
 
-  start().then(() => { document.documentElement.dataset.state = "ready"; }, (reason) => {
+  start().then(() => {
+    document.documentElement.dataset.state = "ready";
+    painted().then(faceload.engine.startWork);
+  }, (reason) => {
     document.documentElement.dataset.state = "failed";
     fill(part("answer"), element("p", { class: "fault", text: `The program inside this page did not start: ${reason instanceof Error ? reason.message : reason}. Another browser, or the command line, gives the answer.` }));
   });

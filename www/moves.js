@@ -54,18 +54,28 @@
   /** What paper shows. */
   const paper = (view) => faceload.stills.paper(part("swing-picture").parentElement, wordsOf(view), () => faceload.engine.swingsSvg(faceload.paper.file, "paper"));
 
+  /** How the picture was laid out last: its width, and whether the sliders stand beside it. */
+  let laid = { wide: false, width: 0, height: 0, spots: [] };
+
   function picture(view) {
-    const canvas = part("swing-picture");
-    const frame = canvas.parentElement;
     const wide = part("swings").clientWidth >= 720;
     part("swings").classList.toggle("beside", wide);
-    const width = Math.max(280, Math.floor(frame.parentElement.clientWidth));
+    laid = { ...laid, wide, width: Math.max(280, Math.floor(part("swing-picture").parentElement.parentElement.clientWidth)) };
+    faceload.sooner("swings");
+    paint(view);
+    say(view);
+  }
+
+  function paint(view) {
+    const canvas = part("swing-picture");
+    const { wide, width } = laid;
     const height = faceload.engine.drawSwings(canvas, width, faceload.theme());
     canvas.style.width = `${width}px`;
     canvas.style.height = `${height}px`;
     const list = part("sliders");
-    const spots = faceload.engine.swingsSpots(width);
-    const places = wide ? spots : [];
+    laid.height = height;
+    laid.spots = faceload.engine.swingsSpots(width);
+    const places = wide ? laid.spots : [];
     // An input that no longer moves the difference has no bar; its slider stays, below the others.
     const drawn = view.moves.rows.map((row) => row.id);
     let below = height;
@@ -77,6 +87,13 @@
       if (!place) below += STILL;
     });
     list.style.height = wide ? `${below}px` : "";
+  }
+
+  /** What the picture says, in words and in buttons. */
+  function say(view) {
+    const canvas = part("swing-picture");
+    const frame = canvas.parentElement;
+    const { width, height, spots } = laid;
     canvas.setAttribute("aria-label", wordsOf(view));
     faceload.stills.forced(frame, wordsOf(view), () => faceload.engine.swingsSvg(width, faceload.theme()));
     faceload.layer(frame, { name: faceload.say("moves"), size: [width, height], spots });
@@ -115,7 +132,11 @@
       now(view);
     },
     /** A slider moves: same rows, other numbers. */
-    move(view) { picture(view); table(view); now(view); },
+    move(view) {
+      paint(view);
+      now(view);
+      faceload.later("swings", () => { say(view); table(view); });
+    },
     draw(view) { picture(view); paper(view); },
     forget() { rows = []; },
   };

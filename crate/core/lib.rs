@@ -30,3 +30,6 @@ pub mod route;
 pub mod load;
 pub mod comparison;
 pub mod analysis;
+
+mod in_order;
+pub use in_order::in_order;

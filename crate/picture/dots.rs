@@ -10,6 +10,7 @@ use crate::fine::Fine;
 use crate::key::Key;
 use crate::look::{Look, Theme};
 use crate::refused::{Refused, placeable, roomy};
+use crate::rising::rising;
 use crate::rows::Rows;
 use crate::sheet::{LABEL, MARGIN, Place, SMALL, Sheet, Side, Type, small};
 use crate::svg::svg;
@@ -102,9 +103,7 @@ impl DotsPanel {
     }
 
     fn rising(&self) -> Vec<f64> {
-        let mut values = self.values.clone();
-        values.sort_by(f64::total_cmp);
-        values
+        rising(&self.values).into_iter().map(|place| self.values[place]).collect()
     }
 
     fn checked(&self) -> Result<(), Refused> {

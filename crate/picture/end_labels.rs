@@ -1,6 +1,7 @@
 //! The names of lines at their right ends, moved apart where lines end close together.
 use crate::look::{Colour, Theme};
 use crate::refused::Refused;
+use crate::rising::rising;
 use crate::sheet::{LABEL, Place, Sheet, Side, plain};
 use crate::text_width::{lines, width};
 use plotters_backend::DrawingBackend;
@@ -45,8 +46,7 @@ impl EndLabels {
     /// names that would touch stand one under the other around the middle of their ends.
     pub fn stand(&mut self, ends: impl Iterator<Item = f64>, (top, bottom): (f64, f64)) {
         let ends: Vec<f64> = ends.collect();
-        let mut order: Vec<usize> = (0..ends.len()).collect();
-        order.sort_by(|a, b| ends[*a].total_cmp(&ends[*b]));
+        let order = rising(&ends);
         // Stacks of names: which of the order, and the upper edge.
         let mut stacks: Vec<(std::ops::Range<usize>, f64)> = Vec::new();
         for i in 0..order.len() {

@@ -3,6 +3,7 @@
 use crate::axis::LINE;
 use crate::look::Theme;
 use crate::refused::Refused;
+use crate::rising::rising;
 use crate::sheet::{SMALL, Sheet, Side, Type, small};
 use crate::text_width::{lines, width};
 use plotters_backend::DrawingBackend;
@@ -36,10 +37,13 @@ pub(crate) struct Flags(Vec<Flag>);
 impl Flags {
     /// Words over poles, within `left` and `right`.
     pub fn new<'a>(poles: impl Iterator<Item = (f64, &'a str)>, (left, right): (f64, f64)) -> Self {
-        let mut poles: Vec<(f64, &str)> = poles.collect();
-        poles.sort_by(|a, b| b.0.total_cmp(&a.0));
+        Self::of(&poles.collect::<Vec<_>>(), (left, right))
+    }
+
+    fn of(poles: &[(f64, &str)], (left, right): (f64, f64)) -> Self {
+        let from_right = rising(&poles.iter().map(|(pole, _)| -pole).collect::<Vec<_>>());
         let mut laid: Vec<Flag> = Vec::new();
-        for (pole, text) in poles {
+        for (pole, text) in from_right.into_iter().map(|place| poles[place]) {
             let words = lines(text, SMALL, false, right - left, MOST_LINES);
             let wide = words.iter().map(|l| width(l, SMALL, false)).fold(0.0, f64::max);
             let start = (pole - 3.0).min(right - wide).max(left);

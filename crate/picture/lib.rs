@@ -20,6 +20,7 @@ mod loads;
 mod look;
 mod map;
 mod refused;
+mod rising;
 mod rows;
 mod sheet;
 mod stages;

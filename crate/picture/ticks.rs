@@ -70,9 +70,10 @@ fn exponent(x: f64) -> i32 {
     written.rsplit('e').next().and_then(|e| e.parse().ok()).unwrap_or(0)
 }
 
-/// `digits * 10^power`, the nearest float.
+/// `digits * 10^power`, the nearest float while digits and power of ten are exact (2^53, 10^22), else one beside it.
 fn number(digits: i64, power: i32) -> f64 {
-    format!("{digits}e{power}").parse().unwrap_or(0.0)
+    let size = (0..power.unsigned_abs()).fold(1.0, |size, _| size * 10.0);
+    if power < 0 { digits as f64 / size } else { digits as f64 * size }
 }
 
 /// `digits * 10^power` as printed: a true minus, and groups of three parted by a narrow space, or

@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use faceload_core::factors::{Input, Origin, Tables};
+use faceload_core::in_order;
 use faceload_core::inventory::{Form, InputId, Stage, Term, Terms};
 use faceload_core::load::{Contribution, Indicator, Model, Part, Per};
 use faceload_core::quantity::{Kind, group, write_number};
@@ -144,7 +145,7 @@ pub fn explain(tables: &Tables, model: &Model, indicator: Indicator, per: Per) -
         if flows.is_empty() {
             continue;
         }
-        flows.sort_by(|a, b| b.2.abs().total_cmp(&a.2.abs()));
+        in_order(&mut flows, |a, b| b.2.abs().total_cmp(&a.2.abs()));
         let sum = flows.iter().fold(0.0, |sum, (.., value)| sum + value);
         stages.push(StageOf {
             name: format!("{name} ({module})"),
@@ -180,7 +181,7 @@ fn inputs_in(tables: &Tables, model: &Model, indicator: Indicator, per: Per) -> 
             }
         }
     }
-    shown.sort_by(|a, b| a.id.cmp(&b.id));
+    in_order(&mut shown, |a, b| a.id.cmp(&b.id));
     shown.into_iter().map(|row| input(tables, row)).collect()
 }
 
@@ -352,7 +353,7 @@ pub fn inputs_of(tables: &Tables, models: &[Model]) -> Vec<InputOf> {
             shown.item = format!("{} ({} only)", shown.item, join(&shown.whose.iter().map(String::as_str).collect::<Vec<_>>()));
         }
     }
-    list.sort_by(|a, b| (&a.id, &a.item).cmp(&(&b.id, &b.item)));
+    in_order(&mut list, |a, b| (&a.id, &a.item).cmp(&(&b.id, &b.item)));
     list
 }
 

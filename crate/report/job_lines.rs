@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use faceload_core::comparison::Comparison;
+use faceload_core::in_order;
 use faceload_core::load::{Indicator, Model};
 use serde::Serialize;
 use serde_json::{Map, Value, json};
@@ -43,7 +44,7 @@ pub struct AlternativeOf {
 /// The jobs as they are listed: by their first line.
 fn listed(comparison: &Comparison) -> Vec<usize> {
     let mut places: Vec<usize> = (0..comparison.jobs.len()).collect();
-    places.sort_by_key(|place| comparison.jobs[*place].first);
+    in_order(&mut places, |a, b| comparison.jobs[*a].first.cmp(&comparison.jobs[*b].first));
     places
 }
 

@@ -5,6 +5,7 @@
 
 use faceload_core::analysis::{Draws, Finding, Interval, PairSpread, wilson};
 use faceload_core::comparison::Comparison;
+use faceload_core::in_order;
 use faceload_core::load::Indicator;
 use faceload_core::quantity::{group, last_place, write_to_place};
 
@@ -164,7 +165,7 @@ fn standing(comparison: &Comparison, draws: &Draws, indicator: Indicator) -> Opt
     let mut standing = Standing { least, same: Vec::new(), unclear: Vec::new(), clear: Vec::new() };
     let own = draws.load(comparison, least, indicator);
     let mut others: Vec<usize> = (0..loads.len()).filter(|at| *at != least).collect();
-    others.sort_by(|a, b| loads[*a].total_cmp(&loads[*b]));
+    in_order(&mut others, |a, b| loads[*a].total_cmp(&loads[*b]));
     for at in others {
         let differences: Vec<f64> = draws.load(comparison, at, indicator).iter().zip(own).map(|(other, own)| other - own).collect();
         let matters = comparison.matters(indicator, &comparison.models[least]);
@@ -188,7 +189,7 @@ pub fn answer(comparison: &Comparison, draws: &Draws) -> Option<String> {
     for indicator in Indicator::ALL {
         let standing = standing(comparison, draws, indicator)?;
         let mut near = [standing.same.as_slice(), &standing.unclear].concat();
-        near.sort_unstable();
+        in_order(&mut near, Ord::cmp);
         let words = if standing.clear.is_empty() && standing.unclear.is_empty() {
             "all are about the same".to_owned()
         } else if standing.clear.is_empty() {

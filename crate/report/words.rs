@@ -2,6 +2,7 @@
 
 use faceload_core::comparison::{Comparison, Verdict};
 use faceload_core::factors::Basis;
+use faceload_core::in_order;
 use faceload_core::load::{Amount, Indicator};
 use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Job, Order, RouteName};
 use faceload_core::quantity::{Kind, group, write_number};
@@ -66,7 +67,7 @@ pub fn count(number: u64, one: &str) -> String {
 /// The order in one line: `100 stop signs (R1-1), 30 in`.
 pub fn order_line(comparison: &Comparison) -> String {
     let mut jobs: Vec<&Job> = comparison.jobs.iter().collect();
-    jobs.sort_by_key(|job| job.first);
+    in_order(&mut jobs, |a, b| a.first.cmp(&b.first));
     let mut groups: Vec<(String, String, u64, u64)> = Vec::new();
     for job in jobs {
         let line = &job.line;
@@ -208,7 +209,7 @@ fn least(comparison: &Comparison, indicator: Indicator) -> Vec<usize> {
     let same =
         |load: f64| load == lowest || comparison.between(indicator, lowest, load, &comparison.models[0]).verdict == Verdict::AboutTheSame;
     let mut places: Vec<usize> = (0..loads.len()).filter(|place| same(loads[*place])).collect();
-    places.sort_by(|a, b| loads[*a].total_cmp(&loads[*b]));
+    in_order(&mut places, |a, b| loads[*a].total_cmp(&loads[*b]));
     places
 }
 
@@ -222,7 +223,7 @@ pub fn answer(comparison: &Comparison) -> Option<String> {
     let mut all_alike = Vec::new();
     for indicator in Indicator::ALL {
         let mut places = least(comparison, indicator);
-        places.sort_unstable();
+        in_order(&mut places, Ord::cmp);
         if places.len() == comparison.models.len() {
             all_alike.push(indicator.label());
             continue;
@@ -314,7 +315,7 @@ pub(crate) fn helped(comparison: &Comparison, a: usize, b: usize) -> String {
 /// With its first letter large.
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+    letters.next().map(|first| [first.to_ascii_uppercase()].into_iter().chain(letters).collect()).unwrap_or_default()
 }
 
 /// The same, unless it begins with an id.

@@ -10,6 +10,7 @@ mod link;
 mod figures;
 mod sure;
 
+use serde::de::DeserializeOwned;
 use wasm_bindgen::prelude::*;
 
 /// The demo orders: `[{name, title, order}]`.
@@ -40,8 +41,7 @@ pub fn compare_json(order: &str, per: &str, boundary: &str) -> Result<String, Js
 /// Everything the page shows of an order. The comparison is kept for pictures and explanations.
 #[wasm_bindgen]
 pub fn view_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
-    let asked: door::Asked = serde_wasm_bindgen::from_value(asked)?;
-    door::view(order, &asked).map_err(words)
+    door::view(order, &read(&asked)?).map_err(words)
 }
 
 /// How a load on the screen is computed; of one job, where its place in the line-by-line table is given.
@@ -53,7 +53,7 @@ pub fn explain_json(alternative: &str, indicator: &str, job: Option<usize>) -> R
 /// How sure the answer is: sentences, intervals and the spread of the pair, from draws.
 #[wasm_bindgen]
 pub fn sure_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
-    sure::sure(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+    sure::sure(order, &read(&asked)?).map_err(words)
 }
 
 /// The statement of the pair that may be sent, or why none may.
@@ -65,31 +65,31 @@ pub fn statement_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
 /// What moves the pair's difference, as a figure.
 #[wasm_bindgen]
 pub fn drivers_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
-    sure::drivers_of(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+    sure::drivers_of(order, &read(&asked)?).map_err(words)
 }
 
 /// Where the pair's difference crosses zero, as a figure; `progress` is told the share that is done.
 #[wasm_bindgen]
 pub fn break_even_json(order: &str, asked: JsValue, progress: &js_sys::Function) -> Result<String, JsValue> {
-    sure::break_even(order, &serde_wasm_bindgen::from_value(asked)?, told(progress)).map_err(words)
+    sure::break_even(order, &read(&asked)?, told(progress)).map_err(words)
 }
 
 /// Who loads less over two things varied at once, as a figure; `progress` is told the share that is done.
 #[wasm_bindgen]
 pub fn map_json(order: &str, asked: JsValue, progress: &js_sys::Function) -> Result<String, JsValue> {
-    sure::map(order, &serde_wasm_bindgen::from_value(asked)?, told(progress)).map_err(words)
+    sure::map(order, &read(&asked)?, told(progress)).map_err(words)
 }
 
 /// Where a load comes from, stage by stage, as a figure.
 #[wasm_bindgen]
 pub fn stages_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
-    sure::stages(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+    sure::stages(order, &read(&asked)?).map_err(words)
 }
 
 /// The pair under other choices of method, and each job by whoever clearly loads least: two figures.
 #[wasm_bindgen]
 pub fn choices_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
-    sure::choices(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+    sure::choices(order, &read(&asked)?).map_err(words)
 }
 
 fn told(progress: &js_sys::Function) -> impl FnMut(f64) -> bool + '_ {
@@ -100,7 +100,7 @@ fn told(progress: &js_sys::Function) -> impl FnMut(f64) -> bool + '_ {
 /// 5, 25, 50, 75 and 95 % points; none clears them.
 #[wasm_bindgen]
 pub fn take_intervals(intervals: JsValue) -> Result<(), JsValue> {
-    door::take_intervals(serde_wasm_bindgen::from_value(intervals)?);
+    door::take_intervals(read(&intervals)?);
     Ok(())
 }
 
@@ -201,7 +201,14 @@ pub fn in_units(text: &str, units: &str) -> Option<String> {
     link::in_units(text, units)
 }
 
-/// Faults as a list of texts.
+/// Reads what the page hands over: the browser writes it as JSON, so that one reader serves for all.
+fn read<T: DeserializeOwned>(value: &JsValue) -> Result<T, JsValue> {
+    let text = String::from(js_sys::JSON::stringify(value)?);
+    serde_json::from_str(&text).map_err(|error| JsValue::from_str(&error.to_string()))
+}
+
+/// Faults as a list, as the page catches them.
 fn words(faults: Vec<door::Fault>) -> JsValue {
-    serde_wasm_bindgen::to_value(&faults).unwrap_or(JsValue::NULL)
+    let text = serde_json::to_string(&faults).unwrap_or_default();
+    js_sys::JSON::parse(&text).unwrap_or(JsValue::NULL)
 }

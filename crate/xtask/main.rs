@@ -2,6 +2,7 @@
 //! A new chore is one file with a `CHORE`, and one line in the list below.
 
 mod bless;
+mod budgets;
 mod ci;
 mod count;
 mod measure;
@@ -26,8 +27,18 @@ struct Chore {
 }
 
 /// All chores, in the order a newcomer needs them.
-const CHORES: &[Chore] =
-    &[start::CHORE, page::CHORE, test::CHORE, measure::CHORE, count::CHORE, oracles::CHORE, tables::CHORE, bless::CHORE, ci::CHORE];
+const CHORES: &[Chore] = &[
+    start::CHORE,
+    page::CHORE,
+    test::CHORE,
+    measure::CHORE,
+    budgets::CHORE,
+    count::CHORE,
+    oracles::CHORE,
+    tables::CHORE,
+    bless::CHORE,
+    ci::CHORE,
+];
 
 fn list() -> String {
     let mut text = String::from("chores, called as `cargo xtask NAME`:\n");

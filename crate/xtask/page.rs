@@ -2,10 +2,10 @@
 //!
 //! `www/index.html` names its styles and scripts by plain tags, one a line:
 //! `<link rel="stylesheet" href="x.css">` and `<script src="x.js"></script>`. Each is replaced by the
-//! file's text, in that order. In front of the first script stand two more that the page relies on:
+//! file's text without its comments (`page/shorter.rs`), in that order. In front of the first script stand two more that the page relies on:
 //!
-//! - `<script type="text/plain" id="wasm" data-packed="deflate-raw">`: the wasm, packed, in base64.
-//!   `new DecompressionStream(element.dataset.packed)` opens it; without it the page says so.
+//! - `<script type="text/plain" id="wasm" data-packed="deflate-raw" data-size="…">`: the wasm, packed, as letters
+//!   (`page/letters.rs`). `new DecompressionStream(element.dataset.packed)` opens it; without it the page says so.
 //! - `<script id="glue">`: sets the global `wasm_bindgen`; `wasm_bindgen({ module_or_path: bytes })`
 //!   starts it. A worker takes the same text by `textContent`.
 //!
@@ -15,9 +15,12 @@
 //! The policy follows `<meta charset="utf-8">`. All scripts are classic: from a disk a browser runs
 //! no module.
 
+mod letters;
 mod one_file;
 mod policy;
-mod sizes;
+mod shorter;
+pub mod sizes;
+mod traps;
 mod wasm;
 
 use crate::{Chore, Outcome, place};

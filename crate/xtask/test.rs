@@ -2,7 +2,7 @@
 
 pub mod install;
 
-use crate::{Chore, Outcome, oracles, page, place, program, start};
+use crate::{Chore, Outcome, budgets, oracles, page, place, program, start};
 use std::time::Instant;
 
 /// The chore of this file.
@@ -20,6 +20,7 @@ const STEPS: &[Step] = &[
     ("oracles", oracles::run),
     ("command line", start::build_command_line),
     ("page", page::build),
+    ("sizes", budgets::keep_sizes),
     ("native and wasm", native_and_wasm),
     ("browsers", browsers),
 ];

@@ -12,6 +12,7 @@ use super::interval::{Interval, quantiles};
 use super::over::Axis;
 use super::pair_draws::{PairPoint, Pairing};
 use super::root::{Itp, itp};
+use crate::in_order;
 
 /// A change of the lesser alternative.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -114,7 +115,7 @@ pub fn break_even(
         }
     }
     scanned.extend(between);
-    scanned.sort_by(|a, b| a.0.total_cmp(&b.0));
+    in_order(&mut scanned, |a, b| a.0.total_cmp(&b.0));
     scanned.dedup_by(|a, b| a.0 == b.0);
     let (spread, without, several, draws) = spread(&scanned);
     let points = scanned.iter().filter_map(|(at, point)| {

@@ -8,6 +8,7 @@ use std::collections::BTreeMap;
 
 use crate::comparison::Comparison;
 use crate::factors::{Grade, Input};
+use crate::in_order;
 use crate::load::{Indicator, Model};
 
 use super::column::Drawn;
@@ -112,7 +113,7 @@ pub fn drivers(comparison: &Comparison, a: usize, b: usize, indicator: Indicator
             }
         })
         .collect();
-    rows.sort_by(|x, y| y.total.total_cmp(&x.total).then_with(|| x.drawn.cmp(&y.drawn)));
+    in_order(&mut rows, |x, y| y.total.total_cmp(&x.total).then_with(|| x.drawn.cmp(&y.drawn)));
     let grade = |column: ColumnId| inputs[usize::from(column)].grade;
     let weak: BTreeMap<ColumnId, f64> = columns
         .list()
@@ -145,7 +146,7 @@ fn row(drawn: &Drawn, models: [&Model; 2]) -> Input {
         .filter(|part| drawn.route.is_none_or(|route| part.plan.alternative.route == route))
         .filter_map(|part| part.plan.book.row(&drawn.id));
     let mut rows = rows.collect::<Vec<_>>();
-    rows.sort_by_key(|row| row.origin == crate::factors::Origin::Override);
+    in_order(&mut rows, |x, y| (x.origin == crate::factors::Origin::Override).cmp(&(y.origin == crate::factors::Origin::Override)));
     rows[0].clone()
 }
 

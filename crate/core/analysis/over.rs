@@ -193,7 +193,8 @@ fn recolour(line: &mut Line, number: usize) {
     let (ground, share) = ground.map_or((Colour::White, 0.5), |(colour, share)| (*colour, *share));
     let printed: Vec<Colour> = PALETTE.into_iter().filter(|colour| *colour != ground).take(number.max(1)).collect();
     let each = (1.0 - share) / printed.len() as f64;
-    line.colours = printed.iter().map(|colour| (*colour, each)).chain([(ground, share)]).collect();
+    line.colours.clear();
+    line.colours.extend(printed.iter().map(|colour| (*colour, each)).chain([(ground, share)]));
     line.shared.retain(|colour| printed.contains(colour));
     if line.rim != ground {
         line.rim = printed[0];

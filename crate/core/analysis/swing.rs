@@ -1,10 +1,9 @@
 //! Swing: the difference of a pair with one input at its 5 % and at its 95 % point, everything
 //! else at its median. An input that both alternatives share moves both at once.
 
-use std::collections::BTreeSet;
-
 use crate::comparison::Comparison;
 use crate::factors::{Origin, Spread};
+use crate::in_order;
 use crate::inventory::{Book, InputId};
 use crate::load::{Indicator, Model};
 
@@ -49,14 +48,15 @@ pub fn moved(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, 
 pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Vec<Swing> {
     let mut swings = swings_of(comparison, a, b, indicator, |_| true);
     swings.retain(|swing| swing.width() > 0.0);
-    swings.sort_by(|x, y| y.width().total_cmp(&x.width()).then(x.input.cmp(&y.input)));
+    in_order(&mut swings, |x, y| y.width().total_cmp(&x.width()).then(x.input.cmp(&y.input)));
     swings
 }
 
 /// The swings of the inputs that are wanted by id, in the order of the tables.
 pub fn swings_of(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, wanted: impl Fn(&str) -> bool) -> Vec<Swing> {
     let Some((first, second)) = comparison.of_pair(a, b) else { return Vec::new() };
-    let inputs: BTreeSet<InputId> = [&first, &second].iter().flat_map(|model| model.inputs_of(indicator, comparison.per)).collect();
+    let mut inputs = first.inputs_of(indicator, comparison.per);
+    inputs.extend(second.inputs_of(indicator, comparison.per));
     let books: Vec<&Book> = [&first, &second].iter().flat_map(|model| model.parts.iter().map(|part| &part.plan.book)).collect();
     inputs
         .into_iter()

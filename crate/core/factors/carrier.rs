@@ -10,7 +10,7 @@ use std::sync::Arc;
 use super::file_names::CARRIERS;
 use super::row::Row;
 use super::{Grade, Input, Origin, Scope, Spread, TableFault, Tables};
-use crate::quantity::{Climate, Electricity, Freight, FuelHeat, Kind, Length, Mass, Per, UnitText};
+use crate::quantity::{Climate, Electricity, Freight, FuelHeat, Kind, Length, Mass, Per, UnitText, nearest};
 
 /// What is carried.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -269,7 +269,7 @@ fn rate(row: &mut Row<'_>, carrier: &Carrier, column: &str, gas: &str) -> Input 
 
 /// An end of a range, to four digits as the other tables print them.
 fn rounded(end: f64) -> f64 {
-    format!("{end:.3e}").parse().unwrap_or(end)
+    nearest(&format!("{end:.3e}")).unwrap_or(end)
 }
 
 fn join(first: &str, second: &str) -> String {

@@ -10,6 +10,8 @@ use std::fmt;
 
 use sha2::{Digest, Sha256};
 
+use crate::in_order;
+
 /// Digits of the short form.
 const SHORT: usize = 12;
 
@@ -60,7 +62,7 @@ impl Written {
     /// The fingerprint of all of them.
     pub fn fingerprint(&self) -> Fingerprint {
         let mut lines: Vec<&str> = self.0.values().map(String::as_str).collect();
-        lines.sort_unstable();
+        in_order(&mut lines, Ord::cmp);
         let mut hash = Sha256::new();
         for line in lines {
             hash.update(line);

@@ -7,6 +7,7 @@ use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOLVENTS, SOURCES};
 use super::fingerprint::Keyed;
 use super::row::{Row, rows};
 use super::{Input, Origin, SignRow, Solvent, Source, TableFault, Tables, Texts, carrier, solvent};
+use crate::in_order;
 
 const SOURCE_COLUMNS: [&str; 9] = ["key", "title", "publisher", "year", "kind", "seen", "licence", "attribution", "locator"];
 
@@ -124,7 +125,8 @@ impl Reading<'_> {
     fn carriers(&mut self, text: &str, own: bool, mut seen: BTreeSet<String>) {
         let Self { folder, tables, faults, cited, .. } = self;
         let mut ids = BTreeSet::new();
-        let mut stems: BTreeMap<String, String> = tables.carriers.values().map(|carrier| (carrier.stem(), carrier.id.clone())).collect();
+        let mut stems: BTreeMap<String, String> = BTreeMap::new();
+        stems.extend(tables.carriers.values().map(|carrier| (carrier.stem(), carrier.id.clone())));
         rows(folder, CARRIERS, text, &carrier::COLUMNS, faults, |mut row| {
             let (carrier, rates) = carrier::read(&mut row);
             cited.push((CARRIERS, row.line, "source", carrier.source.clone()));
@@ -210,7 +212,8 @@ impl Reading<'_> {
         for (file, line, column, key) in self.cited.iter().filter(|(.., key)| !self.tables.sources.contains_key(key)) {
             refuse(file, *line, column, key, "a key of sources.csv", "add the source, or mend the key");
         }
-        let cited: BTreeSet<&String> = self.cited.iter().map(|(.., key)| key).chain(&self.before).collect();
+        let mut cited: BTreeSet<&String> = BTreeSet::new();
+        cited.extend(self.cited.iter().map(|(.., key)| key).chain(&self.before));
         let uncited = self.given.iter().filter(|(_, key)| !cited.contains(key));
         if own {
             uncited.for_each(|(line, key)| refuse(SOURCES, *line, "key", key, "a source that a row cites", "cite it, or take it out"));
@@ -224,7 +227,7 @@ impl Reading<'_> {
             self.faults.retain(|fault| said.insert(fault.to_string()));
             return Err(self.faults);
         }
-        self.tables.own.sort_unstable();
+        in_order(&mut self.tables.own, Ord::cmp);
         self.tables.own.dedup();
         self.tables.fingerprint = self.tables.written.fingerprint();
         Ok(self.tables)

@@ -6,6 +6,7 @@ use std::sync::Arc;
 use super::file_names::{CARRIERS, FACTORS, PRACTICE, SIGNS, SOLVENTS, SOURCES};
 use super::fingerprint::{Fingerprint, Written};
 use super::{Carried, Carrier, Input, SignRow, Solvent, Source, TableFault, reading};
+use crate::in_order;
 
 /// The texts of the tables; an empty one has no rows.
 #[derive(Debug, Clone, Default)]
@@ -106,7 +107,7 @@ impl Tables {
     /// The carriers of one sort: by country, the newest year first, then by name.
     pub fn carriers_of(&self, carried: Carried) -> Vec<&Arc<Carrier>> {
         let mut list: Vec<&Arc<Carrier>> = self.carriers.values().filter(|carrier| carrier.carried == carried).collect();
-        list.sort_by(|a, b| a.country.cmp(&b.country).then(b.year.cmp(&a.year)).then(a.name.cmp(&b.name)));
+        in_order(&mut list, |a, b| a.country.cmp(&b.country).then(b.year.cmp(&a.year)).then(a.name.cmp(&b.name)));
         list
     }
 }

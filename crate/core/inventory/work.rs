@@ -1,6 +1,7 @@
 //! Work: one job as one route makes it, before any step has counted it.
 
 use super::Book;
+use crate::in_order;
 use crate::order::{Blank, Colour, Job, Sheeting};
 use crate::quantity::{FaceArea, Kind, Length, Piece, Share, Span};
 
@@ -57,7 +58,7 @@ impl Layout {
     pub fn read(book: &Book) -> Self {
         let span = |id: &str| Span::from_metres(book.choice::<Length>(id).base());
         let mut rolls: Vec<Span> = book.family("layout.roll.").iter().map(|id| span(id)).collect();
-        rolls.sort_unstable();
+        in_order(&mut rolls, Ord::cmp);
         Self {
             rolls,
             strip: span("layout.roll-strip.13"),

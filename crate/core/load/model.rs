@@ -123,6 +123,8 @@ impl Model {
 
     /// The inputs that stand in an indicator's load, in any part.
     pub fn inputs_of(&self, indicator: Indicator, per: Per) -> BTreeSet<InputId> {
-        self.parts.iter().flat_map(|part| part.plan.inputs(indicator, per)).collect()
+        let mut inputs = BTreeSet::new();
+        self.parts.iter().for_each(|part| inputs.extend(part.plan.inputs(indicator, per)));
+        inputs
     }
 }

@@ -117,10 +117,9 @@ impl Plan {
 
     /// The inputs that stand in an indicator's load.
     pub fn inputs(&self, indicator: Indicator, per: Per) -> BTreeSet<InputId> {
-        self.contributions_to(indicator, per)
-            .flat_map(|one| one.amount.0.iter().chain(&one.factor.0))
-            .flat_map(|term| &term.inputs)
-            .map(|(id, _)| *id)
-            .collect()
+        let terms = self.contributions_to(indicator, per).flat_map(|one| one.amount.0.iter().chain(&one.factor.0));
+        let mut inputs = BTreeSet::new();
+        inputs.extend(terms.flat_map(|term| &term.inputs).map(|(id, _)| *id));
+        inputs
     }
 }

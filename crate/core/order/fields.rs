@@ -4,6 +4,7 @@ use serde_json::{Map, Value};
 
 use super::document::below;
 use super::{Document, OrderFault};
+use crate::in_order;
 use crate::quantity::{Span, UnitText, group, read_number};
 
 /// Why a comma in a number is refused.
@@ -220,8 +221,8 @@ impl<'a, 'f> Fields<'a, 'f> {
         if map.keys().all(|key| self.known.contains(&key.as_str())) {
             return;
         }
-        self.known.sort_unstable();
-        let known: Vec<&str> = self.known.clone();
+        let mut known: Vec<&str> = self.known.clone();
+        in_order(&mut known, Ord::cmp);
         for key in map.keys().filter(|key| !known.contains(&key.as_str())) {
             let help = offer(key, &known, &format!("take it out; known here are {}", list(&known).replace("` or `", "` and `")));
             self.refuse(key, &quoted(key), "a key of an order file", &help);
@@ -269,7 +270,7 @@ pub(super) fn nearest<'a>(text: &str, names: &[&'a str]) -> Vec<&'a str> {
         .map(|name| (distance(text, name), *name))
         .filter(|(distance, name)| *distance <= 1 + name.chars().count() / 4 && *distance < name.chars().count())
         .collect();
-    near.sort_unstable();
+    in_order(&mut near, Ord::cmp);
     let least = near.first().map_or(0, |(distance, _)| *distance);
     near.into_iter().take_while(|(distance, _)| *distance == least).map(|(_, name)| name).collect()
 }

@@ -174,7 +174,11 @@ pub(super) fn read(document: &Document, path: &str, value: &Value, tables: &Tabl
     fields.finish();
     let colours = match colours {
         Some((path, value)) => read_colours(document, &path, value, faults),
-        None => row.map(|row| row.colours.iter().filter_map(|(name, share)| Some((Colour::read(name)?, share / 100.0))).collect()),
+        None => row.map(|row| {
+            let mut colours = BTreeMap::new();
+            colours.extend(row.colours.iter().filter_map(|(name, share)| Some((Colour::read(name)?, share / 100.0))));
+            colours
+        }),
     };
     let not = not.map(|(path, value)| read_not(document, &path, value, faults)).unwrap_or_default();
     if faults.len() > before {

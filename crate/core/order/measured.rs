@@ -7,7 +7,7 @@ pub(crate) fn read_with_unit(text: &str, row: &UnitText) -> Option<f64> {
     let text = text.trim();
     let unit_at = text
         .char_indices()
-        .find(|(at, c)| (c.is_alphabetic() && !exponent(text, *at)) || matches!(c, '%' | '[' | '{' | '/'))
+        .find(|(at, c)| ((c.is_ascii_alphabetic() || matches!(c, 'µ' | 'μ')) && !exponent(text, *at)) || matches!(c, '%' | '[' | '{' | '/'))
         .map_or(text.len(), |(at, _)| at);
     let (number, unit) = text.split_at(unit_at);
     let number = read_number(number).ok()?;

@@ -343,8 +343,8 @@ fn what(carried: Carried) -> &'static str {
 fn offer_carrier(text: &str, all: &[&Arc<Carrier>]) -> String {
     let ids: Vec<&str> = all.iter().map(|one| one.id.as_str()).collect();
     let near = super::fields::nearest(text, &ids);
-    let word = text.trim().to_lowercase();
-    let holds = |one: &Carrier| !word.is_empty() && (one.name.to_lowercase().contains(&word) || one.id.contains(&word));
+    let word = text.trim().to_ascii_lowercase();
+    let holds = |one: &Carrier| !word.is_empty() && (one.name.to_ascii_lowercase().contains(&word) || one.id.contains(&word));
     let meant = all.iter().filter(|one| if near.is_empty() { holds(one) } else { near.contains(&one.id.as_str()) });
     let meant: Vec<String> = meant.take(MOST_OFFERED).map(|one| format!("`{}` ({})", one.id, one.full_label())).collect();
     match meant.split_last() {

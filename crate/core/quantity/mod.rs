@@ -56,6 +56,7 @@ mod unit_text;
 mod wide;
 
 pub use kind::*;
+pub(crate) use number::nearest;
 pub use number::{NumberFault, group, read_number, write_number};
 pub use numeric::{CENTRAL, central_quantile, exp, ln, normal_quantile};
 pub use rounding::{last_place, write_to_place};

@@ -1,7 +1,7 @@
 //! Putting the page together: index.html with its styles, scripts, glue and wasm inside.
 
-use super::{policy, read};
-use base64::prelude::{BASE64_STANDARD, Engine};
+use super::shorter::{Written, shorter};
+use super::{letters, policy, read};
 use std::path::Path;
 
 const CHARSET: &str = "<meta charset=\"utf-8\">";
@@ -21,13 +21,13 @@ pub fn assemble(www: &Path, glue: &str, wasm: &[u8]) -> Result<String, String> {
     for line in index.lines() {
         let tag = line.trim();
         if let Some(name) = between(tag, STYLE) {
-            page.style(&name_of_file(name)?, text(&www.join(name))?)?;
+            page.style(&name_of_file(name)?, &text(&www.join(name))?)?;
         } else if let Some(name) = between(tag, SCRIPT) {
             if page.scripts.is_empty() {
                 page.data(wasm);
-                page.script(" id=\"glue\"", "the glue of wasm-bindgen", glue.to_owned())?;
+                page.script(" id=\"glue\"", "the glue of wasm-bindgen", glue)?;
             }
-            page.script("", &name_of_file(name)?, text(&www.join(name))?)?;
+            page.script("", &name_of_file(name)?, &text(&www.join(name))?)?;
         } else if let Some(name) = between(tag, WORKER) {
             page.worker(&name_of_file(name)?, &text(&www.join(name))?)?;
         } else {
@@ -62,7 +62,8 @@ impl Page {
         Ok(())
     }
 
-    fn style(&mut self, name: &str, text: String) -> Result<(), String> {
+    fn style(&mut self, name: &str, text: &str) -> Result<(), String> {
+        let text = shorter(text, Written::Style);
         refuse(name, &text, &["</style", "@import", "url(http"])?;
         self.html.push_str(&format!("<style>{text}</style>\n"));
         self.styles.push(text);
@@ -70,12 +71,14 @@ impl Page {
     }
 
     fn worker(&mut self, name: &str, text: &str) -> Result<(), String> {
-        refuse(name, text, &BREAKS_OUT)?;
+        let text = shorter(text, Written::Script);
+        refuse(name, &text, &BREAKS_OUT)?;
         self.html.push_str(&format!("<script type=\"text/plain\" id=\"worker\">{text}</script>\n"));
         Ok(())
     }
 
-    fn script(&mut self, attribute: &str, name: &str, text: String) -> Result<(), String> {
+    fn script(&mut self, attribute: &str, name: &str, text: &str) -> Result<(), String> {
+        let text = shorter(text, Written::Script);
         refuse(name, &text, &BREAKS_OUT)?;
         self.html.push_str(&format!("<script{attribute}>{text}</script>\n"));
         self.scripts.push(text);
@@ -84,8 +87,9 @@ impl Page {
 
     fn data(&mut self, wasm: &[u8]) {
         let packed = miniz_oxide::deflate::compress_to_vec(wasm, LEVEL);
-        self.html.push_str("<script type=\"text/plain\" id=\"wasm\" data-packed=\"deflate-raw\">");
-        BASE64_STANDARD.encode_string(packed, &mut self.html);
+        let size = packed.len();
+        self.html.push_str(&format!("<script type=\"text/plain\" id=\"wasm\" data-packed=\"deflate-raw\" data-size=\"{size}\">"));
+        self.html.push_str(&letters::of(&packed));
         self.html.push_str("</script>\n");
     }
 
