@@ -36,7 +36,7 @@
     note.hidden = !faults;
     if (faults) {
       const words = rest.length > 0 ? rest.map((fault) => fault.words) : faults.map((fault) => fault.field);
-      note.textContent = `Not updated: ${words.join("; ")}`;
+      note.textContent = faceload.say("not-updated", { faults: words.join("; ") });
       return null;
     }
     faceload.order.keep(order);
