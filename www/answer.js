@@ -14,6 +14,7 @@
     pairs: view.pairs.map((pair) => ({ ...pair, ...sure.pairs.find((one) => one.a === pair.a && one.b === pair.b) })),
   });
 
+  /** @param {view.View} view */
   function answer(view) {
     const parts = [];
     const lead = () => element("span", { class: "lead-in", text: `${faceload.say("for-order", { order: view.order_line, per: view.per_words })} ` });
@@ -34,6 +35,7 @@
     fill(part("answer"), ...parts);
   }
 
+  /** @param {view.View} view */
   function limits(view) {
     const left = element("ul", {}, ...view.left_out.map((text) => element("li", { text })));
     fill(part("limits"), element("p", { text: faceload.say("left-out") }), left, ...[view.not_covered, view.caution].map((text) => element("p", { text })));

@@ -63,6 +63,7 @@
     return true;
   }
 
+  /** @param {sure.Sure} found */
   function showSure(found) {
     sure = found;
     sureOf = about(current);

@@ -4,6 +4,7 @@
   const { faceload } = window;
   const { element, part, fill } = faceload;
 
+  /** @param {view.View} view */
   function panels(view) {
     const place = part("loads");
     if (place.childElementCount === view.indicators.length) return;
@@ -18,6 +19,7 @@
 
   const wordsOf = (view, indicator) => faceload.say("loads-picture", { indicator: indicator.label, unit: indicator.unit, values: view.alternatives.map((one, index) => `${one.id} ${indicator.texts[index]}`).join(", ") });
 
+  /** @param {view.View} view */
   function draw(view) {
     for (const indicator of view.indicators) {
       const canvas = part(`panel-${indicator.id}`);
@@ -49,6 +51,7 @@
     element("th", { scope: "row", text: row.label }), element("td", { text: row.unit }),
     ...row.texts.map((text, index) => element("td", { class: "number" }, row.within ? faceload.opens(text, { alternative: view.alternatives[index].id, indicator: row.within }) : text)));
 
+  /** @param {view.View} view */
   function numbers(view) {
     const head = element("tr", {}, element("th", { scope: "col", text: faceload.say("load") }), element("th", { scope: "col", text: faceload.say("unit") }),
       ...view.alternatives.map((one) => element("th", { scope: "col", class: "number", text: one.id })));
@@ -64,7 +67,10 @@
       element("thead", {}, head), element("tbody", {}, ...loads), element("tbody", { class: "beside" }, ...view.beside.map((row) => beside(view, row))));
   }
 
-  /** While a slider moves only the texts change, so that the buttons stay what they are. */
+  /**
+   * While a slider moves only the texts change, so that the buttons stay what they are.
+   * @param {view.View} view
+   */
   function texts(view) {
     const rows = part("numbers").tBodies;
     view.indicators.forEach((indicator, row) => indicator.texts.forEach((text, column) => {
@@ -78,7 +84,11 @@
     }));
   }
 
-  /** Under each load the middle 90 % of its draws; nothing where it has none, or none yet. */
+  /**
+   * Under each load the middle 90 % of its draws; nothing where it has none, or none yet.
+   * @param {view.View} view
+   * @param {sure.Sure | null} sure
+   */
   function ranges(view, sure) {
     part("numbers").caption.firstChild.textContent = faceload.say(sure ? "loads-with-ranges" : "loads-before-ranges", { per: view.per_words });
     const [body] = part("numbers").tBodies;

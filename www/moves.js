@@ -22,6 +22,7 @@
   };
   const words = (row, value) => `${value} ${row.unit}`.trim();
 
+  /** @param {view.MoveOf} row */
   function slider(row) {
     const id = `slide-${row.id}`;
     const at = moved.get(row.id) ?? row.value;
@@ -49,6 +50,7 @@
   /** What paper shows. */
   const paper = (view) => faceload.stills.paper(part("swing-picture").parentElement, wordsOf(view), () => faceload.engine.swingsSvg(faceload.paper.file, "paper"));
 
+  /** @param {view.View} view */
   function picture(view) {
     const canvas = part("swing-picture");
     const frame = canvas.parentElement;
@@ -77,6 +79,7 @@
     faceload.layer(frame, { name: faceload.say("moves"), size: [width, height], spots });
   }
 
+  /** @param {view.View} view */
   function table(view) {
     const head = ["input", "at-5", "at-95", "difference-there", "ranking", "grade"].map((id) => faceload.say(id));
     const body = view.moves.rows.map((row) => element("tr", {},
@@ -87,6 +90,7 @@
     fill(part("swing-numbers"), element("thead", {}, element("tr", {}, ...head.map((text) => element("th", { scope: "col", text })))), element("tbody", {}, ...body));
   }
 
+  /** @param {view.View} view */
   function now(view) {
     const { moves } = view;
     part("moves-now").textContent = `${view.indicators.find((one) => one.id === moves.indicator).label}, ${view.per_words}: ${moves.now}.`;

@@ -9,9 +9,11 @@ mod oracles;
 mod page;
 mod place;
 mod program;
+mod screenshots;
 mod start;
 mod tables;
 mod test;
+mod types;
 
 use std::process::ExitCode;
 
@@ -26,13 +28,24 @@ struct Chore {
 }
 
 /// All chores, in the order a newcomer needs them.
-const CHORES: &[Chore] =
-    &[start::CHORE, page::CHORE, test::CHORE, measure::CHORE, count::CHORE, oracles::CHORE, tables::CHORE, bless::CHORE, ci::CHORE];
+const CHORES: &[Chore] = &[
+    start::CHORE,
+    page::CHORE,
+    test::CHORE,
+    screenshots::CHORE,
+    measure::CHORE,
+    count::CHORE,
+    oracles::CHORE,
+    tables::CHORE,
+    types::CHORE,
+    bless::CHORE,
+    ci::CHORE,
+];
 
 fn list() -> String {
     let mut text = String::from("chores, called as `cargo xtask NAME`:\n");
     for chore in CHORES {
-        text.push_str(&format!("  {:<8} {}\n", chore.name, chore.help));
+        text.push_str(&format!("  {:<11} {}\n", chore.name, chore.help));
     }
     text
 }
