@@ -10,7 +10,7 @@
     if (place.childElementCount === view.indicators.length) return;
     fill(place, ...view.indicators.map((indicator) => element("figure", {},
       element("h3", { id: `title-${indicator.id}`, text: indicator.label }),
-      element("div", { class: "picture" }, element("canvas", { role: "img", id: `panel-${indicator.id}` }), ...faceload.stills.made()),
+      element("div", { class: "picture" }, element("canvas", { role: "img", id: `panel-${indicator.id}` })),
       element("p", { class: "quiet", text: indicator.counts }),
       faceload.saves(indicator.label, `loads ${indicator.id}`, {
         csv: () => faceload.engine.loadsCsv(indicator.id), svg: () => faceload.engine.loadsSvg(indicator.id, faceload.paper.file, "paper") }))));

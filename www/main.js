@@ -140,7 +140,6 @@
     part("f-demo").addEventListener("change", () => choose(part("f-demo").value));
     for (const id of ["f-per", "f-boundary", "f-pair", "f-indicator"]) part(id).addEventListener("change", show);
     part("put-back").addEventListener("click", () => { faceload.moves.putBack(); show(); part("f-pair").focus(); });
-    part("order-form").addEventListener("submit", (event) => event.preventDefault());
     choose(demos[0].name);
     let width = window.innerWidth;
     window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; repicture(); } });

@@ -105,7 +105,7 @@
     /** New pair, indicator or order: the widest swings anew. */
     show(view) {
       rows = view.moves.rows.map((row) => row.id);
-      fill(part("swings"), element("div", {}, element("div", { class: "picture" }, element("canvas", { id: "swing-picture", role: "img" }), ...faceload.stills.made())), element("div", { id: "sliders", class: "sliders" }, ...view.moves.rows.map(slider)));
+      fill(part("swings"), element("div", {}, element("div", { class: "picture" }, element("canvas", { id: "swing-picture", role: "img" }))), element("div", { id: "sliders", class: "sliders" }, ...view.moves.rows.map(slider)));
       fill(part("swings-saved"), faceload.behind(faceload.behind.pair), faceload.saves(faceload.say("moves"), name(), { csv: () => faceload.engine.swingsCsv(), svg: () => faceload.engine.swingsSvg(faceload.paper.file, "paper") }));
       picture(view);
       paper(view);
