@@ -14,9 +14,10 @@
     pairs: view.pairs.map((pair) => ({ ...pair, ...sure.pairs.find((one) => one.a === pair.a && one.b === pair.b) })),
   });
 
+  /** @param {view.View} view */
   function answer(view) {
     const parts = [];
-    const lead = () => element("span", { class: "lead-in", text: `For ${view.order_line}, ${view.per_words}: ` });
+    const lead = () => element("span", { class: "lead-in", text: `${faceload.say("for-order", { order: view.order_line, per: view.per_words })} ` });
     if (view.answer) {
       parts.push(element("p", { class: "sentence" }, lead(), view.answer),
         element("ul", {}, ...view.indicators.map((one) => element("li", {}, element("strong", { text: one.label }), element("span", { text: one.ranked })))));
@@ -24,12 +25,12 @@
       parts.push(element("p", { class: "sentence" }, lead(), view.pairs[0].sentence), differences(view, view.pairs[0]));
     }
     parts.push(element("p", { class: "sure", text: `${view.boundary_words[0].toUpperCase()}${view.boundary_words.slice(1)}. ${view.how_sure[0].toUpperCase()}${view.how_sure.slice(1)}.` }));
-    if (view.compared || !view.comparable) parts.push(element("p", { class: "quiet", text: view.comparable ? `The loads below are ${view.compared} that all alternatives can make.` : "No line can be made by every alternative: the loads below are each on the lines that the alternative makes, and are not for comparing; the pairs are." }));
+    if (view.compared || !view.comparable) parts.push(element("p", { class: "quiet", text: view.comparable ? faceload.say("loads-part", { part: view.compared }) : faceload.say("no-common") }));
     const notes = [...view.moved, ...view.cautions, ...view.dropped].map((text) => element("li", { text }));
     if (notes.length > 0) parts.push(element("ul", { class: "notes" }, ...notes));
     if (view.pairs.length > 0) {
       const pairs = view.pairs.map((pair) => element("p", {}, element("strong", { text: `${pair.words}: ` }), pair.sentence));
-      parts.push(element("details", { open: part("answer").querySelector("details")?.open }, element("summary", { text: "Pair by pair" }), ...pairs));
+      parts.push(element("details", { open: part("answer").querySelector("details")?.open }, element("summary", { text: faceload.say("pair-by-pair") }), ...pairs));
     }
     fill(part("answer"), ...parts);
   }
@@ -37,12 +38,13 @@
   /** The limits on the screen: they seldom change. */
   let said = "";
 
+  /** @param {view.View} view */
   function limits(view) {
     const words = JSON.stringify([view.left_out, view.not_covered, view.caution, view.standing]);
     if (words === said) return;
     said = words;
     const left = element("ul", {}, ...view.left_out.map((text) => element("li", { text })));
-    fill(part("limits"), element("p", { text: "Left out:" }), left, ...[view.not_covered, view.caution].map((text) => element("p", { text })));
+    fill(part("limits"), element("p", { text: faceload.say("left-out") }), left, ...[view.not_covered, view.caution].map((text) => element("p", { text })));
     part("standing").textContent = view.standing;
   }
 

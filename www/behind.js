@@ -6,11 +6,14 @@
 
   const source = (one) => element("li", { text: faceload.say(one.inputs === 1 ? "source-of-one" : "source-of-many", { source: one.words, inputs: one.inputs, grades: one.grades.join(", ") }) });
 
+  /** The pair and the indicator that are looked at. */
+  const pair = () => ({ indicator: faceload.part("f-indicator").value, alternatives: faceload.part("f-pair").value.split(" ").filter(Boolean).map(Number) });
+
   /**
    * @param {() => { indicator: string, alternatives: number[] }} of what the figure is about; no indicator and no
    * alternatives mean all of them
    */
-  faceload.behind = (of) => {
+  function behind(of) {
     const list = element("ul");
     const shown = element("details", { class: "behind", on: { toggle: () => {
       if (!shown.open) return;
@@ -18,8 +21,7 @@
       fill(list, ...faceload.engine.sources(indicator, alternatives).map(source));
     } } }, element("summary", { text: faceload.say("behind") }), list);
     return shown;
-  };
+  }
 
-  /** The pair and the indicator that are looked at. */
-  faceload.behind.pair = () => ({ indicator: faceload.part("f-indicator").value, alternatives: faceload.part("f-pair").value.split(" ").filter(Boolean).map(Number) });
+  faceload.behind = Object.assign(behind, { pair });
 })();

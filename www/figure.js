@@ -60,7 +60,7 @@
 
   /**
    * @param {Element} place what the figure is put into
-   * @param {Shown} shown
+   * @param {sure.Shown} shown
    * @param {string} name of the figure
    * @param {(row: any[], column: string) => any} [lead] the arithmetic that a number of its tables opens
    */

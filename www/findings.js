@@ -46,11 +46,11 @@
     place.classList.remove("stale");
     busy.delete(lane);
     count();
-    part(`${lane}-note`).textContent = lane === "sure" && faceload.work.refused() ? "The browser refuses a worker; the draws are made in the page, which may stand still meanwhile." : "";
+    part(`${lane}-note`).textContent = lane === "sure" && faceload.work.refused() ? faceload.say("no-worker") : "";
   }
 
   function refuse(lane, { faults, failed }) {
-    fill(part(`${lane}-found`), element("p", { class: "fault", text: faults ? faults.map((fault) => fault.words).join("; ") : `The work failed: ${failed}` }));
+    fill(part(`${lane}-found`), element("p", { class: "fault", text: faults ? faults.map((fault) => fault.words).join("; ") : faceload.say("work-failed", { reason: failed }) }));
     settle(lane);
   }
 
@@ -65,13 +65,14 @@
     return true;
   }
 
+  /** @param {sure.Sure} found */
   function showSure(found) {
     sure = found;
     sureOf = about(current);
     faceload.answer(current.view, sure);
     faceload.loads.ranges(current.view, sure);
     if (found.spread) faceload.figure(part("sure-found"), found.spread, "how-sure");
-    else fill(part("sure-found"), element("p", { text: "The two share no line, so there is no difference to be sure of." }));
+    else fill(part("sure-found"), element("p", { text: faceload.say("no-shared-line") }));
     state("draws", "here");
   }
 
@@ -90,7 +91,7 @@
     turn += 1;
     const mine = turn;
     const draws = find("sure", "sure_json", [], showSure).then((done) => {
-      if (done && done !== true) { faceload.answer(of.view, null, "single values; the draws failed"); state("draws", "failed"); }
+      if (done && done !== true) { faceload.answer(of.view, null, faceload.say("draws-failed")); state("draws", "failed"); }
     });
     find("stages", "stages_json", [], (found) => faceload.figure(part("stages-found"), found, "stages", stage));
     if (of.view.pairs.length === 0) return;
@@ -107,7 +108,7 @@
     current = { view, order, question };
     const alone = view.pairs.length === 0;
     for (const lane of [...LANES, "plan"]) {
-      if (alone && !ALONE.has(lane)) { fill(part(`${lane}-found`)); settle(lane); part(`${lane}-note`).textContent = "One alternative: there is nothing to set beside it."; } else wait(lane, "under way …");
+      if (alone && !ALONE.has(lane)) { fill(part(`${lane}-found`)); settle(lane); part(`${lane}-note`).textContent = faceload.say("one-alternative"); } else wait(lane, faceload.say("under-way"));
     }
     faceload.flips.forget();
     if (about(current) === sureOf) return sure;

@@ -21,7 +21,7 @@
   }
 
   const find = () => faceload.findings.find("flips", "break_even_json", [part("f-over").value],
-    (found) => faceload.figure(part("flips-found"), found, "break-even"), (share) => { part("flips-note").textContent = `under way, ${Math.round(share * 100)} %`; });
+    (found) => faceload.figure(part("flips-found"), found, "break-even"), (share) => { part("flips-note").textContent = faceload.say("under-way-share", { percent: Math.round(share * 100) }); });
 
   /** While the map is made: how far it is, and a way out. */
   function making(on) {
@@ -52,7 +52,7 @@
 
   faceload.flips = {
     start() {
-      part("f-over").addEventListener("change", () => { faceload.findings.wait("flips", "under way …"); find(); });
+      part("f-over").addEventListener("change", () => { faceload.findings.wait("flips", faceload.say("under-way")); find(); });
       for (const id of ["f-across", "f-down"]) part(id).addEventListener("change", forget);
       part("make-map").addEventListener("click", map);
       part("stop-map").addEventListener("click", () => { forget(); part("make-map").focus(); });

@@ -4,6 +4,7 @@
   const { faceload } = window;
   const { element, part, fill } = faceload;
 
+  /** @param {view.View} view */
   function panels(view) {
     const place = part("loads");
     if (place.childElementCount === view.indicators.length) return;
@@ -12,7 +13,7 @@
       faceload.seen.watch(canvas);
       return element("figure", {},
         element("h3", { id: `title-${indicator.id}`, text: indicator.label }),
-        element("div", { class: "picture" }, canvas, ...faceload.stills.made()),
+        element("div", { class: "picture" }, canvas),
         element("p", { class: "quiet", text: indicator.counts }),
         faceload.saves(indicator.label, `loads ${indicator.id}`, {
           csv: () => faceload.engine.loadsCsv(indicator.id), svg: () => faceload.engine.loadsSvg(indicator.id, faceload.paper.file, "paper") }));
@@ -27,6 +28,7 @@
   /** And the size it was painted in. */
   const sizes = new Map();
 
+  /** @param {view.View} view */
   function draw(view) {
     // All are measured before one is drawn: a measure after a change lays the page out anew.
     for (const { id } of view.indicators) widths.set(id, Math.max(280, Math.floor(part(`panel-${id}`).closest("figure").clientWidth)));
@@ -84,6 +86,7 @@
     element("th", { scope: "row", text: row.label }), element("td", { text: row.unit }),
     ...row.texts.map((text, index) => element("td", { class: "number" }, row.within ? faceload.opens(text, { alternative: view.alternatives[index].id, indicator: row.within }) : text)));
 
+  /** @param {view.View} view */
   function numbers(view) {
     const head = element("tr", {}, element("th", { scope: "col", text: faceload.say("load") }), element("th", { scope: "col", text: faceload.say("unit") }),
       ...view.alternatives.map((one) => element("th", { scope: "col", class: "number", text: one.id })));
@@ -99,7 +102,10 @@
       element("thead", {}, head), element("tbody", {}, ...loads), element("tbody", { class: "beside" }, ...view.beside.map((row) => beside(view, row))));
   }
 
-  /** While a slider moves only the texts change, so that the buttons stay what they are. */
+  /**
+   * While a slider moves only the texts change, so that the buttons stay what they are.
+   * @param {view.View} view
+   */
   function texts(view) {
     const rows = part("numbers").tBodies;
     view.indicators.forEach((indicator, row) => indicator.texts.forEach((text, column) => {
@@ -113,7 +119,11 @@
     }));
   }
 
-  /** Under each load the middle 90 % of its draws; nothing where it has none, or none yet. */
+  /**
+   * Under each load the middle 90 % of its draws; nothing where it has none, or none yet.
+   * @param {view.View} view
+   * @param {sure.Sure | null} sure
+   */
   function ranges(view, sure) {
     part("numbers").caption.firstChild.textContent = faceload.say(sure ? "loads-with-ranges" : "loads-before-ranges", { per: view.per_words });
     const [body] = part("numbers").tBodies;

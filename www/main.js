@@ -38,7 +38,7 @@
     note.hidden = !faults;
     if (faults) {
       const words = rest.length > 0 ? rest.map((fault) => fault.words) : faults.map((fault) => fault.field);
-      note.textContent = `Not updated: ${words.join("; ")}`;
+      note.textContent = faceload.say("not-updated", { faults: words.join("; ") });
       return null;
     }
     current = view;
@@ -151,7 +151,6 @@
     part("f-demo").addEventListener("change", () => { if (part("f-demo").value !== "") take(part("f-demo").value); });
     for (const id of ["f-per", "f-boundary", "f-pair", "f-indicator"]) part(id).addEventListener("change", show);
     part("put-back").addEventListener("click", () => { faceload.moves.putBack(); faceload.history.note("putting all sliders back"); show(); part("f-pair").focus(); });
-    part("order-form").addEventListener("submit", (event) => event.preventDefault());
     take(demos[0].name);
     faceload.kept.offer(faceload.link.open());
     await painted();

@@ -22,6 +22,7 @@
   };
   const words = (row, value) => `${value} ${row.unit}`.trim();
 
+  /** @param {view.MoveOf} row */
   function slider(row) {
     const id = `slide-${row.id}`;
     const at = moved.get(row.id) ?? row.value;
@@ -57,6 +58,7 @@
   /** How the picture was laid out last: its width, and whether the sliders stand beside it. */
   let laid = { wide: false, width: 0, height: 0, spots: [] };
 
+  /** @param {view.View} view */
   function picture(view) {
     const wide = part("swings").clientWidth >= 720;
     part("swings").classList.toggle("beside", wide);
@@ -99,6 +101,7 @@
     faceload.layer(frame, { name: faceload.say("moves"), size: [width, height], spots });
   }
 
+  /** @param {view.View} view */
   function table(view) {
     const head = ["input", "at-5", "at-95", "difference-there", "ranking", "grade"].map((id) => faceload.say(id));
     const body = view.moves.rows.map((row) => element("tr", {},
@@ -109,6 +112,7 @@
     fill(part("swing-numbers"), element("thead", {}, element("tr", {}, ...head.map((text) => element("th", { scope: "col", text })))), element("tbody", {}, ...body));
   }
 
+  /** @param {view.View} view */
   function now(view) {
     const { moves } = view;
     part("moves-now").textContent = `${view.indicators.find((one) => one.id === moves.indicator).label}, ${view.per_words}: ${moves.now}.`;
@@ -124,7 +128,7 @@
     /** New pair, indicator or order: the widest swings anew. */
     show(view) {
       rows = view.moves.rows.map((row) => row.id);
-      fill(part("swings"), element("div", {}, element("div", { class: "picture" }, element("canvas", { id: "swing-picture", role: "img" }), ...faceload.stills.made())), element("div", { id: "sliders", class: "sliders" }, ...view.moves.rows.map(slider)));
+      fill(part("swings"), element("div", {}, element("div", { class: "picture" }, element("canvas", { id: "swing-picture", role: "img" }))), element("div", { id: "sliders", class: "sliders" }, ...view.moves.rows.map(slider)));
       fill(part("swings-saved"), faceload.behind(faceload.behind.pair), faceload.saves(faceload.say("moves"), name(), { csv: () => faceload.engine.swingsCsv(), svg: () => faceload.engine.swingsSvg(faceload.paper.file, "paper") }));
       picture(view);
       paper(view);

@@ -80,16 +80,14 @@ impl Swings<'_> {
     pub fn spots(&self, width: u32) -> Vec<Spot> {
         let panel = self.panel();
         let [first, second] = self.ids();
-        let models = [(second, self.pair.1), (first, self.pair.0)].map(|(id, at)| (id, &self.comparison.models[at]));
-        let holds = |swing: &Swing| {
-            let holder = models.iter().find(|(_, model)| model.inputs_of(self.indicator, self.comparison.per).contains(&swing.input));
-            holder.map_or(second, |(id, _)| id)
-        };
+        let holds = |at: usize| self.comparison.models[at].inputs_of(self.indicator, self.comparison.per);
+        let in_second = holds(self.pair.1);
+        let holder = |swing: &Swing| if in_second.contains(&swing.input) { second } else { first };
         let each = swings_rows(&panel, width).into_iter().zip(self.list).zip(&panel.rows).map(|((place, swing), row)| {
             let turns = if swing.turns() { format!("; {}", label("turns-ranking")) } else { String::new() };
             let (low, high) = (number(swing.at_low), number(swing.at_high));
             let words = format!("{}: {} {low}, {} {high} {}{turns}", row.label, label("difference-at-5"), label("at-95"), panel.unit);
-            Spot::saying(place, words).leading(holds(swing), self.indicator.id()).at_input(&self.row(swing).id)
+            Spot::saying(place, words).leading(holder(swing), self.indicator.id()).at_input(&self.row(swing).id)
         });
         each.collect()
     }

@@ -10,9 +10,11 @@ mod oracles;
 mod page;
 mod place;
 mod program;
+mod screenshots;
 mod start;
 mod tables;
 mod test;
+mod types;
 
 use std::process::ExitCode;
 
@@ -31,11 +33,13 @@ const CHORES: &[Chore] = &[
     start::CHORE,
     page::CHORE,
     test::CHORE,
+    screenshots::CHORE,
     measure::CHORE,
     budgets::CHORE,
     count::CHORE,
     oracles::CHORE,
     tables::CHORE,
+    types::CHORE,
     bless::CHORE,
     ci::CHORE,
 ];
@@ -43,7 +47,7 @@ const CHORES: &[Chore] = &[
 fn list() -> String {
     let mut text = String::from("chores, called as `cargo xtask NAME`:\n");
     for chore in CHORES {
-        text.push_str(&format!("  {:<8} {}\n", chore.name, chore.help));
+        text.push_str(&format!("  {:<11} {}\n", chore.name, chore.help));
     }
     text
 }

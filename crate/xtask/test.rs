@@ -2,7 +2,7 @@
 
 pub mod install;
 
-use crate::{Chore, Outcome, budgets, oracles, page, place, program, start};
+use crate::{Chore, Outcome, budgets, oracles, page, place, program, start, types};
 use std::time::Instant;
 
 /// The chore of this file.
@@ -17,6 +17,7 @@ const STEPS: &[Step] = &[
     ("lints", lints),
     ("lints, wasm", lints_of_wasm),
     ("tests", tests),
+    ("types of the scripts", types::check),
     ("oracles", oracles::run),
     ("command line", start::build_command_line),
     ("page", page::build),

@@ -8,6 +8,7 @@ mod labels;
 mod refused_tables;
 mod tables;
 mod used_rows;
+mod words_of_the_page;
 
 use std::path::{Path, PathBuf};
 
