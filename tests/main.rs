@@ -8,6 +8,7 @@ mod program;
 mod published;
 mod readme;
 mod refused;
+mod report;
 mod shop;
 mod tables;
 mod tables_page;

@@ -104,6 +104,7 @@
       if (alone && !ALONE.has(lane)) { fill(part(`${lane}-found`)); settle(lane); part(`${lane}-note`).textContent = "One alternative: there is nothing to set beside it."; } else wait(lane, "under way …");
     }
     faceload.flips.forget();
+    faceload.report.forget();
     if (about(current) === sureOf) return sure;
     state("draws", "under-way");
     return null;
@@ -113,6 +114,8 @@
     /** Something new is on the screen: what was found of the old is no longer shown. What is still true is returned. */
     stale,
     find, wait, settle,
+    /** What a report of the screen is asked with. */
+    asking: () => current && { order: current.order, asked: { ...asked("report-found"), width: 720, theme: "paper" } },
     /** Draws of what is on the screen. */
     start: () => { if (current) all(); },
     stop: () => { turn += 1; for (const lane of [...LANES, "map"]) faceload.work.drop(lane); },

@@ -25,6 +25,7 @@
   faceload.picture = picture;
   faceload.save = {
     csv: (name, text) => save(`${name}.csv`, new Blob([text], { type: "text/csv;charset=utf-8" })),
+    html: (name, text) => save(`${name}.html`, new Blob([text], { type: "text/html;charset=utf-8" })),
     svg: (name, text) => save(`${name}.svg`, new Blob([text], { type: "image/svg+xml" })),
     png: (name, svg) => png(`${name}.png`, svg),
   };

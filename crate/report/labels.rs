@@ -29,7 +29,7 @@ const fn label_of(id: &'static str, text: &'static str, origin: Origin) -> Label
 }
 
 /// The labels.
-pub const LABELS: [Label; 87] = [
+pub const LABELS: [Label; 88] = [
     label_of("order", "The order", Trade),
     label_of("answer", "The answer", Ours),
     label_of("loads", "Loads", Ours),
@@ -91,6 +91,7 @@ pub const LABELS: [Label; 87] = [
     label_of("colours", "colours", Trade),
     label_of("across", "two at once, across", Ours),
     label_of("down", "down", Ours),
+    label_of("report", "Report", Ours),
     label_of("report-title", "Sign faces compared", Ours),
     label_of("report-rest", "For a critical reviewer", Standard("ISO 14044")),
     label_of("report-question", "The question", Ours),

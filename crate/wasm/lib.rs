@@ -5,6 +5,7 @@
 
 mod canvas;
 mod door;
+mod report;
 mod sure;
 
 use wasm_bindgen::prelude::*;
@@ -81,6 +82,12 @@ pub fn stages_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
 #[wasm_bindgen]
 pub fn choices_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
     sure::choices(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+}
+
+/// The report: its parts, and the file it is saved as; `progress` is told the share that is done.
+#[wasm_bindgen]
+pub fn report_json(order: &str, asked: JsValue, progress: &js_sys::Function) -> Result<String, JsValue> {
+    report::report(order, &serde_wasm_bindgen::from_value(asked)?, told(progress)).map_err(words)
 }
 
 fn told(progress: &js_sys::Function) -> impl FnMut(f64) -> bool + '_ {
