@@ -7,6 +7,10 @@
   let made = null;
   let madeOf = "";
 
+  /** What stands at the head of every sheet. */
+  const heads = new CSSStyleSheet();
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, heads];
+
   /** The parts of the report as elements; words stay words. */
   function built(node) {
     if (typeof node === "string") return node;
@@ -53,6 +57,7 @@
     const root = document.documentElement;
     const { title } = document;
     root.dataset.paper = "report";
+    heads.replaceSync(one.sheets);
     document.title = one.title;
     window.addEventListener("afterprint", () => { delete root.dataset.paper; document.title = title; }, { once: true });
     window.print();
