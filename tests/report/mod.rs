@@ -39,7 +39,10 @@ fn words_of(html: &str) -> String {
 
 /// A section of a report by the id of its heading.
 fn section<'a>(html: &'a str, id: &str) -> &'a str {
-    between(html, &format!("<section aria-labelledby=\"{id}\">"), "</section>").first().copied().unwrap_or_else(|| panic!("no section {id}"))
+    between(html, &format!("<section aria-labelledby=\"{id}\">"), "</section>")
+        .first()
+        .copied()
+        .unwrap_or_else(|| panic!("no section {id}"))
 }
 
 /// The rows of a section's tables, cell by cell.

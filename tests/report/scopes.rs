@@ -14,7 +14,9 @@ fn scopes(words: &[&str]) -> Vec<(String, Vec<f64>)> {
 
 #[test]
 fn the_scopes_add_up_to_the_load_of_the_order() {
-    for (order, extra) in [("stop", &[][..]), ("county", &[]), ("stop", &["--boundary", "face-with-blank"])] {
+    for (order, extra) in
+        [("stop", &["--draws", "100"][..]), ("county", &["--draws", "100"]), ("stop", &["--draws", "100", "--boundary", "face-with-blank"])]
+    {
         let words = [&[order], extra].concat();
         let found = scopes(&words);
         let result = faceload(&[&["compare"], &words[..], &["--json", "--per", "order"]].concat()).result;
@@ -32,7 +34,7 @@ fn the_scopes_add_up_to_the_load_of_the_order() {
 
 #[test]
 fn each_scope_holds_what_the_protocol_puts_there() {
-    let found = scopes(&["stop"]);
+    let found = scopes(&["stop", "--draws", "100"]);
     let row = |name: &str| found.iter().find(|(scope, _)| scope == name).map(|(_, values)| values.clone()).expect("a row");
     // Every route heats the air of its room.
     assert!(row("scope 1").iter().all(|value| *value > 0.0));

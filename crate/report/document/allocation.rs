@@ -20,7 +20,9 @@ pub fn section(found: &Found<'_>) -> Node {
         let Some(pair) = found.pair else { continue };
         let all = flips::switches(found.comparison, pair, indicator, list).tables;
         let kept = all.into_iter().flat_map(|table| table.rows).zip(list).filter(|(_, one)| one.switch == "end_of_life");
-        rows.extend(kept.map(|(row, _)| std::iter::once(Cell::from(found.unit(indicator))).chain(row.into_iter().skip(1)).collect::<Vec<_>>()));
+        rows.extend(
+            kept.map(|(row, _)| std::iter::once(Cell::from(found.unit(indicator))).chain(row.into_iter().skip(1)).collect::<Vec<_>>()),
+        );
     }
     let mut inside = list(rules.map(str::to_owned));
     if let Some(pair) = found.pair.filter(|_| !rows.is_empty()) {

@@ -2,8 +2,8 @@
 
 use faceload_core::analysis::Interval;
 use faceload_core::load::Indicator;
-use faceload_picture::{Theme, loads_height, loads_svg};
 use faceload_core::quantity::group;
+use faceload_picture::{Theme, loads_height, loads_svg};
 
 use super::found::Found;
 use super::node::{Node, aside, element, paragraph, paragraphs, picture, terms};
@@ -60,6 +60,8 @@ pub fn pictures(found: &Found<'_>) -> Node {
         let said = format!("{}, {}: {}", indicator.label(), found.unit(indicator), sureness::ranked(comparison, &found.draws, indicator));
         picture(loads_svg(&panel, (SMALL, loads_height(&panel, SMALL)), Theme::Paper).map_err(|refused| refused.to_string()), &said)
     });
-    let key = aside("A bar is the load with every number at its middle value. The thick line over it holds the middle 50 of 100 draws, the thin line the middle 90. Each picture has its own scale from zero.");
+    let key = aside(
+        "A bar is the load with every number at its middle value. The thick line over it holds the middle 50 of 100 draws, the thin line the middle 90. Each picture has its own scale from zero.",
+    );
     element("div", each.into_iter().chain([key]).collect()).with("class", "panels")
 }

@@ -61,16 +61,29 @@ pub fn section(found: &Found<'_>) -> Node {
     });
     let all = Table {
         caption: "What enters and where it goes, for the whole order, every input at its median".to_owned(),
-        columns: ["alternative", "material", "bought", "on the face", "solid waste", "liquid waste", "to air", "to sewer", "melted again", ""]
-            .map(str::to_owned)
-            .to_vec(),
+        columns: [
+            "alternative",
+            "material",
+            "bought",
+            "on the face",
+            "solid waste",
+            "liquid waste",
+            "to air",
+            "to sewer",
+            "melted again",
+            "",
+        ]
+        .map(str::to_owned)
+        .to_vec(),
         rows: rows.collect(),
         ..Table::default()
     };
     super::section(
         "report-closure",
         vec![
-            paragraph("In equals out for every material, to a share of 1e-9; on the coefficients of the formulas too, so for every value of every input."),
+            paragraph(
+                "In equals out for every material, to a share of 1e-9; on the coefficients of the formulas too, so for every value of every input.",
+            ),
             table(&all),
         ],
     )

@@ -60,7 +60,8 @@ impl<'a> Found<'a> {
         let mut pairs = all;
         // A pair may be asked for the other way round.
         pairs.extend(pair.filter(|pair| !pairs.contains(pair)));
-        let draws = Draws::make(comparison, &pairs, settings, &mut Kept::default(), |done| go_on(0.5 * done as f64 / settings.number as f64));
+        let draws =
+            Draws::make(comparison, &pairs, settings, &mut Kept::default(), |done| go_on(0.5 * done as f64 / settings.number as f64));
         let spreads = pairs.iter().map(|(a, b)| ((*a, *b), sureness::spreads(comparison, &draws, *a, *b))).collect();
         let scan = Settings { number: SCAN.min(settings.number), ..settings };
         let mut kept = Kept::default();

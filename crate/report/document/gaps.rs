@@ -27,7 +27,11 @@ fn without_factor(found: &Found<'_>, indicator: Indicator) -> Vec<String> {
         let with: BTreeSet<usize> = part.plan.contributions_to(indicator, Per::M2Year).map(|one| one.flow).collect();
         for (place, flow) in part.plan.flows.iter().enumerate() {
             let counted = !flow.blank || found.comparison.boundary == Boundary::FaceWithBlank;
-            if counted && !matches!(flow.what, What::Attended(_) | What::OnFace(..)) && !with.contains(&place) && part.value(flow.what.terms()) != 0.0 {
+            if counted
+                && !matches!(flow.what, What::Attended(_) | What::OnFace(..))
+                && !with.contains(&place)
+                && part.value(flow.what.terms()) != 0.0
+            {
                 names.insert(flow.label.clone());
             }
         }

@@ -17,7 +17,8 @@ pub fn section(found: &Found<'_>) -> Node {
         found.models().iter().enumerate().map(move |(at, model)| {
             let interval = Interval::of(found.draws.load(comparison, at, indicator));
             let cell = |value: f64| Cell::number(value, sureness::by_interval(value, &interval));
-            let points = [model.load(indicator, comparison.per).value, interval.p5, interval.p25, interval.median, interval.p75, interval.p95];
+            let points =
+                [model.load(indicator, comparison.per).value, interval.p5, interval.p25, interval.median, interval.p75, interval.p95];
             let first = [indicator.label().to_owned(), found.unit(indicator), model.alternative.id.clone()].map(Cell::from);
             first.into_iter().chain(points.map(cell)).collect()
         })
@@ -42,7 +43,8 @@ pub fn section(found: &Found<'_>) -> Node {
     };
     if comparison.common.is_empty() {
         let said = comparison.first_pairs().into_iter().flat_map(|(a, b)| {
-            let each = Indicator::ALL.map(|one| format!("{}: {}", one.label(), sureness::difference_of(comparison, &found.draws, a, b, one)));
+            let each =
+                Indicator::ALL.map(|one| format!("{}: {}", one.label(), sureness::difference_of(comparison, &found.draws, a, b, one)));
             [words("h3", found.ids((a, b)).join(" and "))].into_iter().chain(list(each)).collect::<Vec<_>>()
         });
         return super::section("report-loads", found.own_lines().into_iter().chain(said).collect());
@@ -50,7 +52,8 @@ pub fn section(found: &Found<'_>) -> Node {
     let mut inside = vec![table(&loads), table(&beside)];
     for indicator in Indicator::ALL {
         let one = stages::figure(comparison, indicator);
-        let drawn = (indicator == found.indicator).then(|| picture(stages::picture(comparison, indicator, WIDE, Theme::Paper), &one.sentences.join(" ")));
+        let drawn = (indicator == found.indicator)
+            .then(|| picture(stages::picture(comparison, indicator, WIDE, Theme::Paper), &one.sentences.join(" ")));
         inside.extend(figure("h3", &one, drawn));
     }
     super::section("report-loads", inside)

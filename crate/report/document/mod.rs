@@ -64,17 +64,17 @@ pub fn report(tables: &Tables, comparison: &Comparison, asked: &Asked, go_on: im
     let name = &comparison.order.name;
     let title = if name.is_empty() { label("report-title").to_owned() } else { format!("{}: {name}", label("report-title")) };
     let manifest = stand_in::manifest(&found);
-    Report { sheets: page_rule(&format!("{title} \u{b7} {}", manifest.short)), body: body(&found, &manifest, &title), title, data: manifest.data }
+    Report {
+        sheets: page_rule(&format!("{title} \u{b7} {}", manifest.short)),
+        body: body(&found, &manifest, &title),
+        title,
+        data: manifest.data,
+    }
 }
 
 /// The parts of the report.
 fn body(found: &Found<'_>, manifest: &stand_in::Manifest, title: &str) -> Node {
-    let first = vec![
-        words("h1", title),
-        question::section(found),
-        answer::section(found),
-        answer::pictures(found),
-    ];
+    let first = vec![words("h1", title), question::section(found), answer::section(found), answer::pictures(found)];
     let second = [
         trade_off::section(found),
         how_sure::section(found),
@@ -105,8 +105,7 @@ fn body(found: &Found<'_>, manifest: &stand_in::Manifest, title: &str) -> Node {
     element(
         "main",
         vec![
-            element("div", first.into_iter().chain(second).collect())
-                .with("class", "board"),
+            element("div", first.into_iter().chain(second).collect()).with("class", "board"),
             element("div", std::iter::once(words("h1", label("report-rest"))).chain(numbered).collect()).with("class", "rest"),
         ],
     )
@@ -158,7 +157,11 @@ fn page_rule(head: &str) -> String {
     let mut text = String::new();
     for letter in head.chars().take(110) {
         // A string of CSS: whatever is not plain is written by its number.
-        if letter.is_alphanumeric() || matches!(letter, ' ' | ',' | '.' | ':') { text.push(letter) } else { text.push_str(&format!("\\{:x} ", letter as u32)) }
+        if letter.is_alphanumeric() || matches!(letter, ' ' | ',' | '.' | ':') {
+            text.push(letter)
+        } else {
+            text.push_str(&format!("\\{:x} ", letter as u32))
+        }
     }
     format!("@page report {{ @top-left {{ content: \"{text}\" }} }}\n")
 }

@@ -178,15 +178,13 @@ mod tests {
     #[test]
     fn words_of_an_order_stay_words() {
         let node = paragraph("<script>x</script> & \"y\"").with("title", "\"><b>");
-        assert_eq!(
-            written(&node),
-            "<p title=\"&quot;&gt;&lt;b&gt;\">&lt;script&gt;x&lt;/script&gt; &amp; &quot;y&quot;</p>\n"
-        );
+        assert_eq!(written(&node), "<p title=\"&quot;&gt;&lt;b&gt;\">&lt;script&gt;x&lt;/script&gt; &amp; &quot;y&quot;</p>\n");
     }
 
     #[test]
     fn a_picture_is_called_what_it_says() {
-        let node = Node::Picture { svg: "<svg width=\"1\" role=\"img\" aria-label=\"\">\n<g/></svg>\n".to_owned(), words: "a < b".to_owned() };
+        let node =
+            Node::Picture { svg: "<svg width=\"1\" role=\"img\" aria-label=\"\">\n<g/></svg>\n".to_owned(), words: "a < b".to_owned() };
         assert_eq!(written(&node), "<svg width=\"1\" role=\"img\" aria-label=\"a &lt; b\">\n<g/></svg>");
     }
 

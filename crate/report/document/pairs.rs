@@ -15,7 +15,9 @@ pub fn section(found: &Found<'_>) -> Node {
         let spreads = found.spreads_of((a, b));
         let cell = |indicator: Indicator| {
             let said = spreads.iter().find(|one| one.indicator == indicator).map(|one| sureness::finding(one, draws.settings.number, ids));
-            Cell::from(said.unwrap_or_else(|| "they share no line".to_owned()).replace(" draws of our input ranges", "").replace(" draws)", ")"))
+            Cell::from(
+                said.unwrap_or_else(|| "they share no line".to_owned()).replace(" draws of our input ranges", "").replace(" draws)", ")"),
+            )
         };
         let on = words::part_of(comparison, &comparison.shared(a, b));
         let on = if on.is_empty() { "all lines".to_owned() } else { on };

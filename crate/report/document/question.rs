@@ -10,8 +10,7 @@ use crate::words;
 pub fn section(found: &Found<'_>) -> Node {
     let comparison = found.comparison;
     let alternatives = found.models().iter().map(|model| (model.alternative.id.clone(), words::alternative(&model.alternative)));
-    let indicators =
-        Indicator::ALL.map(|indicator| (indicator.label().to_owned(), indicator.counts().to_owned()));
+    let indicators = Indicator::ALL.map(|indicator| (indicator.label().to_owned(), indicator.counts().to_owned()));
     super::section(
         "report-question",
         vec![

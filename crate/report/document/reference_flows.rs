@@ -1,8 +1,8 @@
 //! Reference flows: what each alternative buys and does for the functional unit of the whole order.
 
 use faceload_core::inventory::What;
-use faceload_core::quantity::Kind;
 use faceload_core::order::Boundary;
+use faceload_core::quantity::Kind;
 
 use super::found::Found;
 use super::node::{Node, aside, table};
@@ -70,7 +70,12 @@ pub fn section(found: &Found<'_>) -> Node {
             }
         }
     }
-    let bought = Table { caption: "Bought for the whole order".to_owned(), columns: found.columns(&["what", "unit"]), rows: bought.table_rows(false), ..Table::default() };
+    let bought = Table {
+        caption: "Bought for the whole order".to_owned(),
+        columns: found.columns(&["what", "unit"]),
+        rows: bought.table_rows(false),
+        ..Table::default()
+    };
     let done = Table {
         caption: "Counted from the order: facts and layout, nothing uncertain".to_owned(),
         columns: found.columns(&["what", "unit"]),
@@ -79,6 +84,14 @@ pub fn section(found: &Found<'_>) -> Node {
     };
     super::section(
         "report-flows",
-        found.own_lines().into_iter().chain([aside("What one order asks of each alternative. Lines that not all can make are left out here where all are compared."), table(&bought), table(&done)]).collect(),
+        found
+            .own_lines()
+            .into_iter()
+            .chain([
+                aside("What one order asks of each alternative. Lines that not all can make are left out here where all are compared."),
+                table(&bought),
+                table(&done),
+            ])
+            .collect(),
     )
 }

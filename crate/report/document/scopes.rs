@@ -8,8 +8,8 @@
 //! - outside: solvent that becomes CO2 in the air, which the protocol asks of nobody.
 
 use faceload_core::inventory::{Terms, What};
-use faceload_core::order::Site;
 use faceload_core::load::{Contribution, Indicator, Part, Per};
+use faceload_core::order::Site;
 
 use super::found::Found;
 use super::node::{Node, list, paragraph, table};
@@ -78,8 +78,15 @@ pub fn scopes(found: &Found<'_>) -> Table {
         totals[at] = sums.iter().sum();
     }
     let mut rows = rows.table_rows(false);
-    rows.push([Cell::from("all"), Cell::from("")].into_iter().chain(totals.into_iter().map(|sum| Cell::number(sum, number(sum)))).collect());
-    Table { caption: "kg CO2e for the whole order".to_owned(), columns: found.columns(&["scope and category", "of the inventory"]), rows, ..Table::default() }
+    rows.push(
+        [Cell::from("all"), Cell::from("")].into_iter().chain(totals.into_iter().map(|sum| Cell::number(sum, number(sum)))).collect(),
+    );
+    Table {
+        caption: "kg CO2e for the whole order".to_owned(),
+        columns: found.columns(&["scope and category", "of the inventory"]),
+        rows,
+        ..Table::default()
+    }
 }
 
 /// Greenhouse gases by scope.

@@ -31,6 +31,11 @@ pub fn section(found: &Found<'_>) -> Node {
     ];
     super::section(
         "report-trade-off",
-        vec![paragraph(format!("One pair closely, {first} against {second}, by the middle of the draws (half of them lie above, half below):")), element("div", columns).with("class", "three")],
+        vec![
+            paragraph(format!(
+                "One pair closely, {first} against {second}, by the middle of the draws (half of them lie above, half below):"
+            )),
+            element("div", columns).with("class", "three"),
+        ],
     )
 }

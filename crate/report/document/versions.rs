@@ -19,7 +19,9 @@ pub fn section(found: &Found<'_>, manifest: &Manifest) -> Node {
         "report-versions",
         vec![
             terms(facts.map(|(name, text)| (name.to_owned(), text)).into_iter().chain(marks)),
-            paragraph("The same order, tables, version, draws and seed give this report again, byte for byte. The result as data lies inside the file, in the element `faceload-data`."),
+            paragraph(
+                "The same order, tables, version, draws and seed give this report again, byte for byte. The result as data lies inside the file, in the element `faceload-data`.",
+            ),
         ],
     )
 }
