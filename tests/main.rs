@@ -10,6 +10,7 @@ mod program;
 mod published;
 mod readme;
 mod refused;
+mod report;
 mod shop;
 mod tables;
 mod tables_page;

@@ -111,6 +111,7 @@
       if (alone && !ALONE.has(lane)) { fill(part(`${lane}-found`)); settle(lane); part(`${lane}-note`).textContent = faceload.say("one-alternative"); } else wait(lane, faceload.say("under-way"));
     }
     faceload.flips.forget();
+    faceload.report.forget();
     if (about(current) === sureOf) return sure;
     state("draws", "under-way");
     return null;
@@ -122,6 +123,8 @@
     find, wait, settle,
     /** What the draws said last. */
     found: () => sure,
+    /** What a report of the screen is asked with. */
+    asking: () => current && { order: current.order, asked: { ...asked("report-found"), width: 720, theme: "paper" } },
     /** Draws of what is on the screen. */
     start: () => { if (current) all(); },
     stop: () => { turn += 1; for (const lane of [...LANES, "map"]) faceload.work.drop(lane); },

@@ -48,6 +48,7 @@
   };
   faceload.save = {
     json: (name, text) => save(`${name}.json`, new Blob([text], { type: "application/json" })),
+    html: (name, text) => save(`${name}.html`, new Blob([text], { type: "text/html;charset=utf-8" })),
     csv: (name, text) => save(`${name}.csv`, new Blob([text], { type: "text/csv;charset=utf-8" })),
   };
   faceload.picture = picture;

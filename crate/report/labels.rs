@@ -141,6 +141,7 @@ pub const LABELS: &[Label] = &[
     label_of("range-of", "range {range}, {spread}", Ours),
     label_of("grade-is", "Grade {grade}", Ours),
     label_of("source-is", "Source: {source}", Ours),
+    label_of("report", "Report", Ours),
     label_of("report-title", "Sign faces compared", Ours),
     label_of("report-rest", "For a critical reviewer", Standard("ISO 14044")),
     label_of("report-question", "The question", Ours),

@@ -258,11 +258,19 @@ pub fn off_headline(spread: &PairSpread) -> Option<String> {
 
 /// The pairs and indicators whose single value does not stand for its draws, in a line; none where all do.
 pub fn off_headlines(comparison: &Comparison, draws: &Draws, pairs: &[(usize, usize)]) -> Option<String> {
+    let pairs: Vec<Spreads> = pairs.iter().map(|(a, b)| ((*a, *b), spreads(comparison, draws, *a, *b))).collect();
+    off_in(comparison, &pairs)
+}
+
+/// A pair with its spread in every indicator.
+pub type Spreads = ((usize, usize), Vec<PairSpread>);
+
+/// The same, of spreads that are known.
+pub fn off_in(comparison: &Comparison, pairs: &[Spreads]) -> Option<String> {
     let off: Vec<String> = pairs
         .iter()
-        .filter_map(|(a, b)| {
-            let labels: Vec<&str> =
-                spreads(comparison, draws, *a, *b).iter().filter(|one| !one.headline_stands()).map(|one| one.indicator.label()).collect();
+        .filter_map(|((a, b), spreads)| {
+            let labels: Vec<&str> = spreads.iter().filter(|one| !one.headline_stands()).map(|one| one.indicator.label()).collect();
             let id = |place: &usize| comparison.models[*place].alternative.id.as_str();
             (!labels.is_empty()).then(|| format!("{} and {} in {}", id(a), id(b), join(&labels)))
         })

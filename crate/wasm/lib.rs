@@ -8,6 +8,7 @@ mod door;
 mod rows;
 mod link;
 mod figures;
+mod report;
 mod sure;
 
 use serde::de::DeserializeOwned;
@@ -59,7 +60,7 @@ pub fn sure_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
 /// The statement of the pair that may be sent, or why none may.
 #[wasm_bindgen]
 pub fn statement_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
-    sure::statement(order, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+    sure::statement(order, &read(&asked)?).map_err(words)
 }
 
 /// What moves the pair's difference, as a figure.
@@ -90,6 +91,12 @@ pub fn stages_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
 #[wasm_bindgen]
 pub fn choices_json(order: &str, asked: JsValue) -> Result<String, JsValue> {
     sure::choices(order, &read(&asked)?).map_err(words)
+}
+
+/// The report: its parts, and the file it is saved as; `progress` is told the share that is done.
+#[wasm_bindgen]
+pub fn report_json(order: &str, asked: JsValue, progress: &js_sys::Function) -> Result<String, JsValue> {
+    report::report(order, &read(&asked)?, told(progress)).map_err(words)
 }
 
 fn told(progress: &js_sys::Function) -> impl FnMut(f64) -> bool + '_ {
@@ -162,19 +169,19 @@ pub fn sources_json(indicator: &str, alternatives: &[usize]) -> Result<String, J
 /// What was understood of a spreadsheet's rows.
 #[wasm_bindgen]
 pub fn rows_json(bytes: &[u8], asked: JsValue) -> Result<String, JsValue> {
-    rows::understood(bytes, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+    rows::understood(bytes, &read(&asked)?).map_err(words)
 }
 
 /// An order with the lines of a spreadsheet's rows, beside its own or in their place.
 #[wasm_bindgen]
 pub fn rows_in_order_json(bytes: &[u8], asked: JsValue, order: &str, beside: bool) -> Result<String, JsValue> {
-    rows::in_order(bytes, &serde_wasm_bindgen::from_value(asked)?, order, beside).map_err(words)
+    rows::in_order(bytes, &read(&asked)?, order, beside).map_err(words)
 }
 
 /// The rows that could not be taken, as CSV with the reason behind each.
 #[wasm_bindgen]
 pub fn rows_left_out(bytes: &[u8], asked: JsValue) -> Result<String, JsValue> {
-    rows::rest(bytes, &serde_wasm_bindgen::from_value(asked)?).map_err(words)
+    rows::rest(bytes, &read(&asked)?).map_err(words)
 }
 
 /// Every fault of an order file, by its name.
@@ -186,7 +193,7 @@ pub fn check_order(name: &str, text: &str) -> Result<(), JsValue> {
 /// A link to an order and what is looked at in it: `{link, left_out}`.
 #[wasm_bindgen]
 pub fn write_link(order: &str, shared: JsValue) -> Result<String, JsValue> {
-    link::write(order, serde_wasm_bindgen::from_value(shared)?).map_err(words)
+    link::write(order, read(&shared)?).map_err(words)
 }
 
 /// What a link holds, its order checked.
@@ -201,14 +208,12 @@ pub fn in_units(text: &str, units: &str) -> Option<String> {
     link::in_units(text, units)
 }
 
-/// Reads what the page hands over: the browser writes it as JSON, so that one reader serves for all.
+/// Reads what the page hands over.
 fn read<T: DeserializeOwned>(value: &JsValue) -> Result<T, JsValue> {
-    let text = String::from(js_sys::JSON::stringify(value)?);
-    serde_json::from_str(&text).map_err(|error| JsValue::from_str(&error.to_string()))
+    Ok(serde_wasm_bindgen::from_value(value.clone())?)
 }
 
 /// Faults as a list, as the page catches them.
 fn words(faults: Vec<door::Fault>) -> JsValue {
-    let text = serde_json::to_string(&faults).unwrap_or_default();
-    js_sys::JSON::parse(&text).unwrap_or(JsValue::NULL)
+    serde_wasm_bindgen::to_value(&faults).unwrap_or(JsValue::NULL)
 }

@@ -78,16 +78,20 @@ thread_local! {
 }
 
 /// A comparison with what is looked at in it.
-struct Looked {
-    comparison: Comparison,
-    pair: (usize, usize),
-    indicator: Indicator,
+pub struct Looked {
+    /// The comparison.
+    pub comparison: Comparison,
+    /// The pair.
+    pub pair: (usize, usize),
+    /// The indicator.
+    pub indicator: Indicator,
     theme: Theme,
     width: u32,
 }
 
 impl Looked {
-    fn at(tables: &Tables, order: &str, asked: &Asked) -> Result<Self, Vec<Fault>> {
+    /// What is asked of an order.
+    pub fn at(tables: &Tables, order: &str, asked: &Asked) -> Result<Self, Vec<Fault>> {
         let comparison = compared(tables, ORDER, order, &asked.per, &asked.boundary, &asked.moved)?;
         let last = comparison.models.len() - 1;
         Ok(Self {
@@ -99,7 +103,8 @@ impl Looked {
         })
     }
 
-    fn shares_a_line(&self) -> bool {
+    /// Whether the two of the pair can make a line both.
+    pub fn shares_a_line(&self) -> bool {
         self.pair.0 != self.pair.1 && !self.comparison.shared(self.pair.0, self.pair.1).is_empty()
     }
 }
@@ -124,7 +129,8 @@ fn text(value: &impl Serialize) -> Result<String, Vec<Fault>> {
     serde_json::to_string(value).map_err(|error| vec![plain(error.to_string())])
 }
 
-fn settings(asked: &Asked, number: usize) -> Settings {
+/// How draws are made, so many where the page does not say.
+pub fn settings(asked: &Asked, number: usize) -> Settings {
     Settings { number: if asked.draws == 0 { number } else { asked.draws }, ..Settings::default() }
 }
 

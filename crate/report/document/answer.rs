@@ -31,7 +31,7 @@ pub fn section(found: &Found<'_>) -> Node {
     }
     inside.push(aside(format!(
         "Many numbers behind this are known only as a range. So the whole is computed {} times, each time with other values from these ranges; one such run is a draw. \
-         In brackets stands what holds the middle 90 of 100 draws. Two alternatives are told apart only where 90 of 100 draws agree and the difference is large enough to matter.",
+         In brackets stands what holds the middle 90 of 100 draws. Two alternatives are told apart only where the middle 90 of 100 draws of their difference lie on one side and it is large enough to matter.",
         group(&draws.settings.number.to_string())
     )));
     super::section("report-answer", inside)
@@ -43,6 +43,10 @@ const SMALL: u32 = 300;
 /// One picture for each indicator, the alternatives always in the same order.
 pub fn pictures(found: &Found<'_>) -> Node {
     let comparison = found.comparison;
+    // Loads on different lines never stand beside each other.
+    if comparison.common.is_empty() {
+        return element("div", Vec::new());
+    }
     let each = Indicator::ALL.map(|indicator| {
         let points = |at: usize| {
             let one = Interval::of(found.draws.load(comparison, at, indicator));
@@ -57,7 +61,7 @@ pub fn pictures(found: &Found<'_>) -> Node {
         picture(loads_svg(&panel, (SMALL, loads_height(&panel, SMALL)), Theme::Paper).map_err(|refused| refused.to_string()), &said)
     });
     let key = aside(
-        "A bar is the load with every number at its most likely middle. The thick line over it holds the middle 50 of 100 draws, the thin line the middle 90. Each picture has its own scale from zero.",
+        "A bar is the load with every number at its middle value. The thick line over it holds the middle 50 of 100 draws, the thin line the middle 90. Each picture has its own scale from zero.",
     );
     element("div", each.into_iter().chain([key]).collect()).with("class", "panels")
 }

@@ -15,7 +15,7 @@ pub fn section(found: &Found<'_>) -> Node {
     inside.extend(list([
         format!("Mass: the largest share of a material that is not found again is {largest:.0e}."),
         "Every stage from A1 to C4 that differs between alternatives is in; what is out is the same for all, or has no distance in the order.".to_owned(),
-        sureness::off_headlines(comparison, &found.draws, &comparison.pairs())
+        sureness::off_in(comparison, &found.spreads)
             .unwrap_or_else(|| "Every single value of a pair's difference lies in the middle 60 % of its draws.".to_owned()),
     ]));
     inside.push(words("h3", "Sensitivity"));

@@ -84,7 +84,8 @@ fn shares_table(found: &Found<'_>, caption: &str, by: By, factor_only: bool) -> 
 /// The consistency of the alternatives.
 pub fn section(found: &Found<'_>) -> Node {
     let label = found.indicator.label();
-    let mut inside = vec![
+    let mut inside: Vec<Node> = found.own_lines().into_iter().collect();
+    inside.extend([
         paragraph(format!(
             "Shares of each alternative's load in {label}. A load is a sum of products; a product takes the worst grade of the inputs that stand in it, and the oldest year of its factor. \
              Columns that differ much would say that alternatives were not looked at with the same eyes."
@@ -93,7 +94,7 @@ pub fn section(found: &Found<'_>) -> Node {
         table(&shares_table(found, "By the worst grade in its factor alone", grade, true)),
         table(&shares_table(found, "By where its factor comes from", region, true)),
         table(&shares_table(found, "By the oldest year of its factor", age, true)),
-    ];
+    ]);
     inside.extend(list([
         "Technology: rates and layout are those of common shop practice per route unless marked own; what each row stands for is said in its note in the list of inputs.".to_owned(),
         "Electricity, fuel, freight, waste treatment, warming potentials and the rule for the end of life are the same rows for every alternative.".to_owned(),

@@ -1,14 +1,16 @@
 //! What the report is about, computed once: draws, drivers, break-even and switches of the pair that is looked at.
 
 use faceload_core::analysis::{
-    BreakEven, Draws, Drivers, Kept, Over, POINTS, Pairing, Settings, Switched, break_even, drivers, switches_in,
+    BreakEven, Draws, Drivers, Kept, Over, POINTS, PairSpread, Pairing, Settings, Switched, break_even, drivers, switches_in,
 };
 use faceload_core::comparison::Comparison;
 use faceload_core::factors::Tables;
 use faceload_core::load::{Indicator, Model};
 
+use super::node::{Node, paragraph};
 use crate::flips::OTHER_AREAS;
 use crate::source_list::{SourceOf, behind};
+use crate::sureness::{self, Spreads};
 
 /// What is asked of a report.
 #[derive(Debug, Clone, Copy)]
@@ -32,6 +34,8 @@ pub struct Found<'a> {
     pub comparison: &'a Comparison,
     /// The draws of the table and of every pair.
     pub draws: Draws,
+    /// Every pair with its spread in every indicator.
+    pub spreads: Vec<Spreads>,
     /// The pair that is looked at closely; none where no two share a line.
     pub pair: Option<(usize, usize)>,
     /// The indicator that is looked at closely.
@@ -58,6 +62,7 @@ impl<'a> Found<'a> {
         pairs.extend(pair.filter(|pair| !pairs.contains(pair)));
         let draws =
             Draws::make(comparison, &pairs, settings, &mut Kept::default(), |done| go_on(0.5 * done as f64 / settings.number as f64));
+        let spreads = pairs.iter().map(|(a, b)| ((*a, *b), sureness::spreads(comparison, &draws, *a, *b))).collect();
         let scan = Settings { number: SCAN.min(settings.number), ..settings };
         let mut kept = Kept::default();
         let pairing = pair.map(|(a, b)| Pairing::of(tables, comparison, a, b, asked.indicator));
@@ -76,6 +81,7 @@ impl<'a> Found<'a> {
             tables,
             comparison,
             draws,
+            spreads,
             pair,
             indicator: asked.indicator,
             drivers: driving,
@@ -93,6 +99,18 @@ impl<'a> Found<'a> {
     /// The ids of a pair.
     pub fn ids(&self, (a, b): (usize, usize)) -> [&str; 2] {
         [self.id(a), self.id(b)]
+    }
+
+    /// Said over tables that put alternatives beside each other, where each stands on lines of its own.
+    pub fn own_lines(&self) -> Option<Node> {
+        self.comparison.common.is_empty().then(|| {
+            paragraph("No line can be made by every alternative: each stands here on the lines it can make, so that its column must not be compared with another.")
+        })
+    }
+
+    /// The spread of a pair in every indicator.
+    pub fn spreads_of(&self, pair: (usize, usize)) -> &[PairSpread] {
+        self.spreads.iter().find(|(known, _)| *known == pair).map_or(&[], |(_, spreads)| spreads)
     }
 
     /// Every alternative's model on the lines of the table.

@@ -18,7 +18,7 @@ pub fn section(found: &Found<'_>) -> Node {
     let (comparison, draws, indicator) = (found.comparison, &found.draws, found.indicator);
     let ids = found.ids(pair);
     let number = draws.settings.number;
-    let spreads = sureness::spreads(comparison, draws, pair.0, pair.1);
+    let spreads = found.spreads_of(pair);
     let rows = spreads.iter().map(|one| {
         vec![
             Cell::from(one.indicator.label()),

@@ -26,7 +26,7 @@ pub fn section(found: &Found<'_>) -> Node {
         caption:
             "Own: stated in the order, or in tables of the user, in place of a built-in row. A number in brackets is a reference at the end"
                 .to_owned(),
-        columns: ["input [id]", "value", "5 % to 95 %, shape", "grade", "source", "place, year, note"].map(str::to_owned).to_vec(),
+        columns: ["input [id]", "value", "range and shape", "grade", "source", "place, year, note"].map(str::to_owned).to_vec(),
         rows: rows.collect(),
         ..Table::default()
     };
@@ -34,7 +34,7 @@ pub fn section(found: &Found<'_>) -> Node {
         "report-inputs",
         vec![
             aside(
-                "Grades. own: this shop's own reading. A: published, document read. B: published, seen through an excerpt or transcription. C: trade source or common practice. D: memory, stand-in or judgement.",
+                "Grades. own: this shop's own reading. A: published, document read. B: published, seen through an excerpt or transcription. C: trade source or common practice. D: memory, stand-in or judgement. Ranges. lognormal: low and high set the width that holds the middle 90 %. triangular, uniform: the ends. fixed: a choice or a constant, not drawn.",
             ),
             table(&all).with("class", "inputs"),
         ],

@@ -31,11 +31,9 @@ pub fn section(found: &Found<'_>) -> Node {
     };
     super::section(
         "report-inventory",
-        vec![
-            aside(
-                "kWh of electricity at the meter, MJ of fuel heat (gross), kg of material, L of water, kg\u{b7}m carried, m driven, h attended. What stays on the face and time attended load nothing.",
-            ),
+        found.own_lines().into_iter().chain([
+            aside("kWh of electricity at the meter, MJ of fuel heat (gross), kg of material, L of water, kg\u{b7}m carried, m driven, h attended. What stays on the face and time attended load nothing."),
             table(&all),
-        ],
+        ]).collect(),
     )
 }

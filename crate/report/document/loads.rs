@@ -5,7 +5,7 @@ use faceload_core::load::Indicator;
 use faceload_picture::Theme;
 
 use super::found::Found;
-use super::node::{Node, figure, paragraph, picture, table};
+use super::node::{Node, figure, list, picture, table, words};
 use crate::figure::{Cell, Table};
 use crate::panel::WIDE;
 use crate::{stages, sureness, view};
@@ -41,14 +41,15 @@ pub fn section(found: &Found<'_>) -> Node {
             .collect(),
         ..Table::default()
     };
-    let mut inside = vec![
-        paragraph("Where no line can be made by all, each alternative stands on its own lines and columns must not be compared."),
-        table(&loads),
-        table(&beside),
-    ];
-    if !comparison.common.is_empty() {
-        inside.remove(0);
+    if comparison.common.is_empty() {
+        let said = comparison.first_pairs().into_iter().flat_map(|(a, b)| {
+            let each =
+                Indicator::ALL.map(|one| format!("{}: {}", one.label(), sureness::difference_of(comparison, &found.draws, a, b, one)));
+            [words("h3", found.ids((a, b)).join(" and "))].into_iter().chain(list(each)).collect::<Vec<_>>()
+        });
+        return super::section("report-loads", found.own_lines().into_iter().chain(said).collect());
     }
+    let mut inside = vec![table(&loads), table(&beside)];
     for indicator in Indicator::ALL {
         let one = stages::figure(comparison, indicator);
         let drawn = (indicator == found.indicator)

@@ -49,8 +49,8 @@ const SHEET: &str = include_str!("../../../www/report.css");
 pub struct Report {
     /// What it is called.
     pub title: String,
-    /// What is at the head of every sheet.
-    pub head: String,
+    /// The rule that puts it at the head of every sheet of paper.
+    pub sheets: String,
     /// Its parts.
     pub body: Node,
     /// The same data as the result of the comparison.
@@ -64,7 +64,12 @@ pub fn report(tables: &Tables, comparison: &Comparison, asked: &Asked, go_on: im
     let name = &comparison.order.name;
     let title = if name.is_empty() { label("report-title").to_owned() } else { format!("{}: {name}", label("report-title")) };
     let manifest = stand_in::manifest(&found);
-    Report { head: format!("{title} \u{b7} {}", manifest.short), body: body(&found, &manifest, &title), title, data: manifest.data }
+    Report {
+        sheets: page_rule(&format!("{title} \u{b7} {}", manifest.short)),
+        body: body(&found, &manifest, &title),
+        title,
+        data: manifest.data,
+    }
 }
 
 /// The parts of the report.
@@ -129,7 +134,7 @@ fn section(id: &'static str, mut inside: Vec<Node>) -> Node {
 impl Report {
     /// As one HTML file.
     pub fn html(&self) -> String {
-        let style = format!("\n{SHEET}{}", page_rule(&self.head));
+        let style = format!("\n{SHEET}{}", self.sheets);
         let mut out = String::with_capacity(1 << 20);
         out.push_str("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"");
         escape(&policy::policy(&style), &mut out);

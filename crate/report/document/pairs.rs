@@ -12,7 +12,7 @@ pub fn section(found: &Found<'_>) -> Node {
     let (comparison, draws) = (found.comparison, &found.draws);
     let rows = comparison.pairs().into_iter().map(|(a, b)| {
         let ids = found.ids((a, b));
-        let spreads = sureness::spreads(comparison, draws, a, b);
+        let spreads = found.spreads_of((a, b));
         let cell = |indicator: Indicator| {
             let said = spreads.iter().find(|one| one.indicator == indicator).map(|one| sureness::finding(one, draws.settings.number, ids));
             Cell::from(
@@ -36,6 +36,6 @@ pub fn section(found: &Found<'_>) -> Node {
     if !all.rows.is_empty() {
         inside.push(table(&all));
     }
-    inside.extend(list(sureness::off_headlines(comparison, draws, &comparison.pairs())));
+    inside.extend(list(sureness::off_in(comparison, &found.spreads)));
     super::section("report-pairs", inside)
 }

@@ -84,10 +84,14 @@ pub fn section(found: &Found<'_>) -> Node {
     };
     super::section(
         "report-flows",
-        vec![
-            aside("What one order asks of each alternative. Lines that not all can make are left out here where all are compared."),
-            table(&bought),
-            table(&done),
-        ],
+        found
+            .own_lines()
+            .into_iter()
+            .chain([
+                aside("What one order asks of each alternative. Lines that not all can make are left out here where all are compared."),
+                table(&bought),
+                table(&done),
+            ])
+            .collect(),
     )
 }

@@ -9,6 +9,7 @@
 
 use faceload_core::inventory::{Terms, What};
 use faceload_core::load::{Contribution, Indicator, Part, Per};
+use faceload_core::order::Site;
 
 use super::found::Found;
 use super::node::{Node, list, paragraph, table};
@@ -30,7 +31,7 @@ const ROWS: [(&str, &str); 9] = [
 ];
 
 /// A contribution's kg CO2e by row.
-fn shares(part: &Part, one: &Contribution) -> [f64; 9] {
+fn shares(site: &Site, part: &Part, one: &Contribution) -> [f64; 9] {
     let amount = part.value(&one.amount);
     let whole = amount * part.value(&one.factor);
     // The part of the factor in whose products a row stands.
@@ -38,19 +39,16 @@ fn shares(part: &Part, one: &Contribution) -> [f64; 9] {
         let holds = one.factor.0.iter().filter(|term| term.inputs.iter().any(|(input, _)| part.plan.book.input(*input).id == id));
         amount * part.value(&Terms(holds.cloned().collect()))
     };
-    let book = &part.plan.book;
-    let upstream = |stem: &str| {
-        let ids = one.factor.0.iter().flat_map(|term| &term.inputs).map(|(input, _)| book.input(*input).id.clone());
-        ids.filter(|id| id.starts_with(stem) && id.contains("well-to-tank")).fold(0.0, |sum, id| sum + with(&id))
-    };
+    // What the grid loses of the area's generation on the way to the meter.
+    let lost = part.plan.book.row(&site.electricity.loss).map_or(0.0, |row| row.value);
     let mut rows = [0.0; 9];
     let mut split = |first: usize, second: usize, part: f64| {
         rows[first] += whole - part;
         rows[second] += part;
     };
     match &part.plan.flows[one.flow].what {
-        What::Heat(_) => split(0, 3, upstream("")),
-        What::Electricity(_) => split(1, 3, whole * loss(part, one)),
+        What::Heat(_) => split(0, 3, with(&site.heat.upstream)),
+        What::Electricity(_) => split(1, 3, whole * lost),
         What::Bought(..) => split(2, 4, with("freight.inbound")),
         What::WaterDrawn(_) => rows[2] = whole,
         What::Freight(_) => rows[4] = whole,
@@ -62,12 +60,6 @@ fn shares(part: &Part, one: &Contribution) -> [f64; 9] {
     rows
 }
 
-/// The share of the area's generation that the grid loses on the way to the meter.
-fn loss(part: &Part, one: &Contribution) -> f64 {
-    let rows = one.factor.0.iter().flat_map(|term| &term.inputs).map(|(input, _)| part.plan.book.input(*input));
-    rows.filter(|row| row.id.starts_with("grid-loss.")).map(|row| row.value).next().unwrap_or(0.0)
-}
-
 /// The table of scopes, kg CO2e for the whole order.
 pub fn scopes(found: &Found<'_>) -> Table {
     let models = found.models();
@@ -76,7 +68,7 @@ pub fn scopes(found: &Found<'_>) -> Table {
     for (at, model) in models.iter().enumerate() {
         let mut sums = [0.0; 9];
         for (part, one) in model.contributions_of(Indicator::Co2e, Per::Order) {
-            for (sum, share) in sums.iter_mut().zip(shares(part, one)) {
+            for (sum, share) in sums.iter_mut().zip(shares(&found.comparison.order.site, part, one)) {
                 *sum += share;
             }
         }
@@ -99,12 +91,11 @@ pub fn scopes(found: &Found<'_>) -> Table {
 
 /// Greenhouse gases by scope.
 pub fn section(found: &Found<'_>) -> Node {
-    let mut inside = vec![
-        paragraph(
-            "Seen from whoever makes the faces, in the terms of the GHG Protocol. It says where the gases arise, not whose fault they are; the sum is that of the loads.",
-        ),
+    let mut inside: Vec<Node> = found.own_lines().into_iter().collect();
+    inside.extend([
+        paragraph("Seen from whoever makes the faces, in the terms of the GHG Protocol. It says where the gases arise, not whose fault they are; the sum is that of the loads."),
         table(&scopes(found)),
-    ];
+    ]);
     inside.extend(list([
         "Scope 2 is location-based: the area's average, no contracts. Where the area is published as a life-cycle factor, scope 2 holds its upstream part too, since the publication does not part them.".to_owned(),
         "Categories of scope 3 that do not occur for one order, or are not in the inventory: capital goods, business travel, commuting, leased assets, processing, franchises, investments.".to_owned(),

@@ -13,7 +13,7 @@ pub fn section(found: &Found<'_>) -> Node {
     };
     let ids = found.ids(pair);
     let [first, second] = ids;
-    let spreads = sureness::spreads(found.comparison, &found.draws, pair.0, pair.1);
+    let spreads = found.spreads_of(pair);
     let column = |heading: String, wanted: &[Finding]| {
         let of = spreads.iter().filter(|one| wanted.contains(&one.finding));
         let said = of.map(|one| {
