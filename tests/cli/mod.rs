@@ -7,4 +7,5 @@ mod explain;
 mod lines;
 mod own_tables;
 mod several;
+mod statement;
 mod usage;
