@@ -8,7 +8,11 @@ use crate::program::{faceload, faceload_with};
 fn the_statement_is_one_paragraph_and_the_json_has_the_same_text() {
     let ran = faceload(&["statement", "stop", "--between", "film,digital"]);
     assert_eq!((ran.code, ran.words.as_str()), (0, ""));
-    assert!(ran.result.starts_with("Per m2 of sign face kept in service 10 years, face only, under the stated assumptions:"), "{}", ran.result);
+    assert!(
+        ran.result.starts_with("Per m2 of sign face kept in service 10 years, face only, under the stated assumptions:"),
+        "{}",
+        ran.result
+    );
     assert!(!ran.result.contains("\n\n"));
     let json = faceload(&["statement", "stop", "--between", "film,digital", "--json"]);
     let json: Value = serde_json::from_str(&json.result).expect("JSON");
