@@ -31,11 +31,12 @@ pub struct Arguments {
 
 /// Runs it.
 pub fn run(arguments: &Arguments) -> Result<String, Failure> {
-    if let Some(sentence) = &arguments.wording {
-        return looked_through(sentence);
-    }
     let settings = arguments.draws.settings(10_000)?;
     let (_, comparison) = input::compared(&arguments.order)?;
+    if let Some(sentence) = &arguments.wording {
+        let ids: Vec<&str> = comparison.order.alternatives.iter().map(|alternative| alternative.id.as_str()).collect();
+        return looked_through(sentence, &ids);
+    }
     let (a, b) = asked::pair(&comparison, arguments.between.as_deref())?;
     let mut progress = asked::progress("draws");
     let draws = Draws::make(&comparison, &[(a, b)], settings, &mut Kept::default(), |done| progress(done as f64 / settings.number as f64));
@@ -51,9 +52,9 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     Ok(terminal::paragraph(text))
 }
 
-/// What the guard says of a sentence.
-fn looked_through(sentence: &str) -> Result<String, Failure> {
-    let refused = check(sentence, Around::Alone(&[]));
+/// What the guard says of a sentence that may name these alternatives.
+fn looked_through(sentence: &str, ids: &[&str]) -> Result<String, Failure> {
+    let refused = check(sentence, Around::Alone(ids));
     if refused.is_empty() {
         return Ok(
             "No rule here speaks against it. That is no clearance and no legal advice: whoever sends it answers for it.\n".to_owned()

@@ -9,4 +9,5 @@ mod order;
 mod rows;
 mod own_tables;
 mod several;
+mod statement;
 mod usage;
