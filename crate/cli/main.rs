@@ -7,7 +7,6 @@ mod asked;
 mod break_even;
 mod check;
 mod compare;
-mod data;
 mod drivers;
 mod explain;
 mod input;
@@ -58,12 +57,10 @@ enum Command {
     Switches(switches::Arguments),
     /// Show each job by whoever clearly loads least.
     Plan(plan::Arguments),
-    /// Write the report: two pages for a board, the rest for a critical reviewer.
+    /// Write the report, two pages for a board and the rest for a critical reviewer, and its data.
     Report(report::Arguments),
     /// Print the text about a pair that may be sent, or why none may.
     Statement(statement::Arguments),
-    /// Write a comparison as a folder of tables and a record that can be verified.
-    Data(data::Arguments),
     /// Make a report or a folder of data again from what it carries, and say what differs.
     Verify(verify::Arguments),
     /// Show for each job which alternative can make it, why not, and its loads.
@@ -140,7 +137,6 @@ fn main() -> ExitCode {
         Command::Plan(arguments) => plan::run(&arguments),
         Command::Report(arguments) => report::run(&arguments),
         Command::Statement(arguments) => statement::run(&arguments),
-        Command::Data(arguments) => data::run(&arguments),
         Command::Verify(arguments) => verify::run(&arguments),
         Command::Lines(arguments) => lines::run(&arguments),
         Command::Rows(arguments) => rows::run(&arguments),

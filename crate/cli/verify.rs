@@ -2,6 +2,7 @@
 
 use faceload_core::factors::Tables;
 use faceload_report::data::verify::{Again, Given, verify};
+use faceload_report::document::{self, Asked};
 
 use crate::{Failure, asked, input};
 
@@ -34,7 +35,9 @@ fn verified(name: &str, given: &Given<'_>, tables: &Tables) -> Result<String, Fa
     verify(name, given, tables, &page, asked::progress("draws")).map_err(Failure::Input)
 }
 
-/// The page of a record: none yet, so that only the data in a page are compared.
-fn page(_: &Again) -> Option<String> {
-    None
+/// The report of a record, made again.
+fn page(again: &Again) -> Option<String> {
+    let from = &again.made_from;
+    let wanted = Asked { pair: from.looked.pair, indicator: from.looked.indicator, settings: from.settings };
+    Some(document::report(&from.tables, &from.comparison, &wanted, |_| true).html())
 }

@@ -1,4 +1,4 @@
-//! `faceload data` and `faceload verify` as a person runs them.
+//! `faceload report --data` and `faceload verify` as a person runs them.
 
 use std::path::PathBuf;
 
@@ -17,7 +17,7 @@ fn folder(name: &str) -> PathBuf {
 fn written(name: &str, words: &[&str], order: &str) -> PathBuf {
     let folder = folder(name);
     let place = folder.to_str().expect("UTF-8");
-    let ran = faceload_with(&[&["data"], words, &["--draws", "100", "-o", place]].concat(), order.as_bytes(), &[]);
+    let ran = faceload_with(&[&["report"], words, &["--draws", "100", "--data", place]].concat(), order.as_bytes(), &[]);
     assert_eq!((ran.code, ran.words.as_str()), (0, ""), "{name}");
     assert_eq!(ran.result.lines().count(), 8, "{}", ran.result);
     folder
@@ -119,7 +119,7 @@ fn what_carries_no_record_is_refused_in_words() {
     );
     assert!(verified(&folder).words.contains("where one record of a result was wanted"));
     assert!(verified(&folder.join("nowhere")).words.contains("cannot be read (no such file)"));
-    let ran = faceload(&["data", "stop", "--draws", "100", "-o", "README.md"]);
+    let ran = faceload(&["report", "stop", "--draws", "100", "--data", "README.md"]);
     assert_eq!(ran.code, 3);
     assert!(ran.words.contains("README.md: cannot be written"), "{}", ran.words);
 }

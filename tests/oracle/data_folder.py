@@ -11,7 +11,7 @@ from faceload import Count, program
 count = Count("folders of data", at_least=10_000)
 for order in (["stop"], ["county", "--per", "m2-year"], ["custom", "blades", "--boundary", "face-with-blank"]):
     with tempfile.TemporaryDirectory() as folder:
-        program("FACELOAD", "data", *order, "--draws", "100", "-o", folder)
+        program("FACELOAD", "report", *order, "--draws", "100", "--data", folder)
         package = json.loads(Path(folder, "datapackage.json").read_text())
         record = json.loads(Path(folder, "data.json").read_text())
         for resource in package["resources"]:

@@ -19,6 +19,7 @@ pub const RECORD: &str = "data.json";
 pub(super) const SCHEMA_VERSION: u32 = 1;
 
 /// A record.
+#[derive(Debug)]
 pub struct Record {
     /// The tree.
     pub tree: Value,

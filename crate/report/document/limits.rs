@@ -2,7 +2,7 @@
 
 use super::found::Found;
 use super::node::{Node, list, paragraph};
-use super::stand_in::standing_words;
+use crate::claims::{reviewers, standing_words};
 use crate::labels::label;
 use crate::{cautions, words};
 
@@ -21,6 +21,7 @@ pub fn section(found: &Found<'_>) -> Node {
     let said = [
         vec![format!("Left out: {}.", words::left_out(order, comparison.boundary).join("; "))],
         more.into_iter().collect(),
+        reviewers(order).into_iter().collect(),
         words::orders(order),
         words::own_rows(order),
         words::moved(comparison),

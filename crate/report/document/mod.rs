@@ -26,7 +26,6 @@ mod references;
 mod rests_on;
 mod scopes;
 mod sensitivity;
-mod stand_in;
 mod trade_off;
 mod versions;
 mod would_change;
@@ -39,6 +38,7 @@ use found::Found;
 pub use node::Node;
 use node::{element, escape, words};
 
+use crate::data::{Looked, Manifest, Record, put_in};
 use crate::labels::label;
 
 /// The style sheet of the report, on its own and inside the page.
@@ -53,9 +53,9 @@ pub struct Report {
     pub sheets: String,
     /// Its parts.
     pub body: Node,
-    /// The same data as the result of the comparison.
+    /// What it was made from and what came out, with hashes of both.
     #[serde(skip)]
-    data: String,
+    pub record: Record,
 }
 
 /// Makes the report of a comparison; `go_on` hears the share that is done.
@@ -63,17 +63,17 @@ pub fn report(tables: &Tables, comparison: &Comparison, asked: &Asked, go_on: im
     let found = Found::of(tables, comparison, asked, go_on);
     let name = &comparison.order.name;
     let title = if name.is_empty() { label("report-title").to_owned() } else { format!("{}: {name}", label("report-title")) };
-    let manifest = stand_in::manifest(&found);
+    let record = Record::of(tables, comparison, &found.draws, Looked { pair: asked.pair, indicator: asked.indicator });
     Report {
-        sheets: page_rule(&format!("{title} \u{b7} {}", manifest.short)),
-        body: body(&found, &manifest, &title),
+        sheets: page_rule(&format!("{title} \u{b7} {}", record.manifest.short())),
+        body: body(&found, &record.manifest, &title),
         title,
-        data: manifest.data,
+        record,
     }
 }
 
 /// The parts of the report.
-fn body(found: &Found<'_>, manifest: &stand_in::Manifest, title: &str) -> Node {
+fn body(found: &Found<'_>, manifest: &Manifest, title: &str) -> Node {
     let first = vec![words("h1", title), question::section(found), answer::section(found), answer::pictures(found)];
     let second = [
         trade_off::section(found),
@@ -144,10 +144,8 @@ impl Report {
         out.push_str(&style);
         out.push_str("</style>\n</head>\n<body>\n");
         self.body.write(&mut out);
-        out.push_str("<script type=\"application/json\" id=\"faceload-data\">\n");
-        // No text of an order ends the element.
-        out.push_str(&self.data.replace('<', "\\u003c"));
-        out.push_str("</script>\n</body>\n</html>\n");
+        out.push_str(&put_in(&self.record.json()));
+        out.push_str("\n</body>\n</html>\n");
         out
     }
 }

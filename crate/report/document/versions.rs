@@ -2,19 +2,18 @@
 
 use super::found::Found;
 use super::node::{Node, paragraph, terms};
-use super::stand_in::Manifest;
+use crate::data::Manifest;
 use crate::{result, sureness};
 
 /// Versions and fingerprints.
 pub fn section(found: &Found<'_>, manifest: &Manifest) -> Node {
     let settings = &found.draws.settings;
     let facts = [
-        ("program", env!("CARGO_PKG_VERSION").to_owned()),
         ("form of the result", result::SCHEMA_VERSION.to_string()),
         ("draws", sureness::drawn(&found.draws)),
         ("draws at each value of break-even and choices", super::found::SCAN.min(settings.number).to_string()),
     ];
-    let marks = manifest.marks.iter().map(|(name, mark)| ((*name).to_owned(), mark.clone()));
+    let marks = manifest.marks().into_iter().map(|(name, mark)| (name.to_owned(), mark));
     super::section(
         "report-versions",
         vec![
