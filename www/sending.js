@@ -10,14 +10,20 @@
     return note.hidden ? "" : `${note.textContent}. Results are not saved, shared or printed until that is mended.`;
   }
 
-  const message = () => faceload.findings.found()?.pairs.find((one) => `${one.a} ${one.b}` === part("f-pair").value)?.message;
+  /** The statement of what is looked at; one of another pair or indicator is none. */
+  function statement() {
+    const made = faceload.findings.found()?.statement;
+    const ids = part("f-pair").value.split(" ").map((place) => faceload.shown().alternatives[Number(place)]?.id);
+    return made && made.indicator === part("f-indicator").value && made.between.every((id, at) => id === ids[at]) ? made : null;
+  }
 
   function whyNoSentence() {
     if (reason()) return reason();
     const { draws } = document.documentElement.dataset;
     if (draws === "failed") return "The draws failed, so there is no sentence to send.";
     if (draws !== "here") return "The draws are under way.";
-    return message() ? "" : "There is no pair of alternatives to speak of.";
+    if (!statement()) return faceload.findings.found()?.statement ? "The draws are under way." : "There is no pair of alternatives that share a line to speak of.";
+    return statement().why_none.join("; ");
   }
 
   /** A button that is off says why. */
@@ -36,7 +42,7 @@
 
   faceload.sending = {
     start() {
-      part("copy-message").addEventListener("click", () => faceload.copy(message(), part("message-said")));
+      part("copy-message").addEventListener("click", () => faceload.copy(statement().text, part("message-said")));
       const watch = new MutationObserver(gate);
       watch.observe(document.documentElement, { attributes: true, attributeFilter: ["data-draws", "data-figures"] });
       watch.observe(part("not-updated"), { attributes: true, childList: true });

@@ -16,7 +16,6 @@ pub mod flips;
 pub mod job_lines;
 pub mod labels;
 pub mod link;
-pub mod message;
 pub mod other_units;
 pub mod loads;
 pub mod panel;

@@ -11,11 +11,11 @@ use faceload_core::comparison::Comparison;
 use faceload_core::factors::Tables;
 use faceload_core::load::Indicator;
 use faceload_picture::Theme;
+use faceload_report::claims::statement::{Statement, statement as stating};
 use faceload_report::figure::Figure;
-use faceload_report::message::message;
 use faceload_report::panel::WIDE;
 use faceload_report::spot::{Picture, Spot};
-use faceload_report::{claims, drivers, flip_panels, flips, stages as by_stage, sureness};
+use faceload_report::{drivers, flip_panels, flips, stages as by_stage, sureness};
 use serde::{Deserialize, Serialize};
 
 use crate::door::{Fault, ORDER, compared, indicator, plain, theme, with_tables};
@@ -48,6 +48,8 @@ struct Sure {
     /// The same, in words: the middle 90 %, nothing where a load has no range.
     ranges: Vec<Vec<String>>,
     spread: Option<Shown>,
+    /// What may be sent about the pair that is looked at, or why nothing may; nothing where it shares no line.
+    statement: Option<Statement>,
 }
 
 #[derive(Serialize)]
@@ -56,8 +58,6 @@ struct PairOf {
     b: usize,
     sentence: String,
     differences: Vec<String>,
-    /// The sentence that may be sent.
-    message: String,
 }
 
 /// A figure and its picture: for the screen, and for paper and files.
@@ -172,12 +172,12 @@ pub fn sure(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
                     b,
                     sentence: sureness::pair(comparison, &draws, a, b),
                     differences: Indicator::ALL.into_iter().map(|one| sureness::difference_of(comparison, &draws, a, b, one)).collect(),
-                    message: message(comparison, &draws, a, b),
                 })
                 .collect(),
             intervals: intervals.iter().map(|row| row.iter().map(points).collect()).collect(),
             ranges: intervals.iter().map(|row| row.iter().map(range).collect()).collect(),
             spread: spread.transpose()?,
+            statement: looked.shares_a_line().then(|| stating(comparison, &draws, pair, looked.indicator)),
         })
     })
 }
@@ -187,7 +187,7 @@ pub fn statement(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
     with_tables(|tables| {
         let looked = Looked::at(tables, order, asked)?;
         let draws = DRAWN.with_borrow_mut(|kept| Draws::make(&looked.comparison, &[looked.pair], settings(asked, 10_000), kept, |_| true));
-        Ok(claims::statement::statement(&looked.comparison, &draws, looked.pair, looked.indicator).json())
+        Ok(stating(&looked.comparison, &draws, looked.pair, looked.indicator).json())
     })
 }
 
