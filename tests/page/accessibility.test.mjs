@@ -101,6 +101,17 @@ for (const width of [1440, 820, 390, 320]) {
   });
 }
 
+for (const width of widths) {
+  test(`axe finds nothing with rows of a spreadsheet shown, ${width} px`, async () => {
+    const { page } = await openPage(browser, { width });
+    await page.locator("#from-rows > summary").click();
+    await page.locator("#rows-text").fill("code\tsize\tqty\nR1-1\t30 in\t2\nTH-9\t18x24\t1,200");
+    await until(page, () => document.querySelector("#rows-leave"));
+    assert.deepEqual(await found(page), []);
+    await page.context().close();
+  });
+}
+
 test("a picture without a name would be found", async () => {
   const { page } = await visit();
   await page.evaluate(() => document.querySelector("main").append(document.createElement("img")));
