@@ -16,6 +16,7 @@
       said("The browser refuses its clipboard; the text is selected, copy it from here.", area);
       area.focus();
       area.select();
+      area.scrollTop = 0;
     }
   };
 })();

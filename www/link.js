@@ -74,7 +74,7 @@
     part("link-own").checked = false;
     part("link-own-field").hidden = values === 0 && faceload.moves.moved().length === 0;
     part("link-own-words").textContent = values === 0 ? "with the sliders as they were moved"
-      : `with ${values === 1 ? "the shop's own value" : `the shop's ${values} own values`}, their notes, and moved sliders`;
+      : `with ${values === 1 ? "the shop's own value and its note" : `the shop's ${values} own values and their notes`}, and moved sliders`;
     tell();
     part("link").showModal();
     part("link-title").focus();

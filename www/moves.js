@@ -14,8 +14,15 @@
   const valueAt = (row, step) => {
     const share = step / STEPS;
     const value = row.by_ratio ? row.low * Math.pow(row.high / row.low, share) : row.low + (row.high - row.low) * share;
-    return Math.min(row.high, Math.max(row.low, Number(value.toPrecision(4))));
+    return within(row, value);
   };
+  /** Four digits, inside the range: what is rounded out of it goes a step back. */
+  function within(row, value) {
+    const short = Number(value.toPrecision(4));
+    const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 3);
+    const inside = short > row.high ? short - step : short < row.low ? short + step : short;
+    return Math.min(row.high, Math.max(row.low, Number(inside.toPrecision(4))));
+  }
   const stepOf = (row, value) => {
     const share = row.by_ratio ? Math.log(value / row.low) / Math.log(row.high / row.low) : (value - row.low) / (row.high - row.low);
     return Math.round(Math.min(1, Math.max(0, share)) * STEPS);
@@ -45,7 +52,7 @@
     const keep = element("button", { type: "button", class: "keep editing", hidden: !moved.has(row.id), text: "keep", "aria-label": `keep ${row.item} so in the order`,
       on: { click: () => faceload.own.keep(row.id, moved.get(row.id)) } });
     const box = element("div", { class: moved.has(row.id) ? "slider moved" : "slider", "data-start": start, "data-row": row.id },
-      element("label", { for: id, text: row.item }), input, element("span", { class: "value" }, output, element("span", { class: row.grade === "D" ? "grade weak" : "grade", text: faceload.say("of-grade", { grade: row.grade }) }), keep));
+      element("label", { for: id, text: row.item }), input, element("span", { class: "value" }, output, element("span", { class: row.grade === "D" ? "grade weak" : "grade", text: faceload.say("of-grade", { grade: row.grade }) })), keep);
     return box;
   }
 

@@ -13,6 +13,7 @@ pub mod explain;
 pub mod figure;
 pub mod flip_panels;
 pub mod flips;
+pub mod input_list;
 pub mod job_lines;
 pub mod labels;
 pub mod link;

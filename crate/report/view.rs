@@ -8,7 +8,8 @@ use faceload_core::load::{Contribution, Indicator, Model};
 use faceload_core::route::route;
 use serde::Serialize;
 
-use crate::explain::{InputOf, inputs_of};
+use crate::explain::InputOf;
+use crate::input_list::inputs_of;
 use crate::job_lines::{JobOf, jobs};
 use crate::labels::label;
 use crate::other_units::square_feet;

@@ -107,6 +107,8 @@ test("a slider that was moved is kept as a value with one button", async () => {
   const order = JSON.parse(await fileOf(page));
   const entries = order.alternative.flatMap((one) => (one.with?.[id] ? [one.with[id]] : []));
   assert.ok(entries.length > 0 && entries.every((entry) => entry.grade === "D" && /moved by hand/.test(entry.note)), JSON.stringify(entries));
+  const digits = entries[0].value.split(" ")[0].replace(".", "").replace(/^0+/, "").length;
+  assert.ok(digits > 0 && digits <= 4, `${entries[0].value}: as precise as a slider is`);
   assert.ok(await page.locator("#put-back").isHidden(), "no slider is moved any more");
   const numbers = (words) => words.split("\n").filter((line) => /^(energy|water|solvent|waste|CO2e)/.test(line)).length;
   assert.equal(numbers(await wordsOf(page, "#numbers")), numbers(moved));
