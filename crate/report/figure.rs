@@ -125,3 +125,37 @@ impl Table {
         format!("  {}\n{head}{rows}", self.caption)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn csv_of(cells: Vec<Cell>) -> String {
+        let columns = vec!["=caption".to_owned(); cells.len()];
+        let table = Table { caption: "+what".to_owned(), columns, rows: vec![cells], ..Table::default() };
+        Figure { heading: String::new(), sentences: Vec::new(), tables: vec![table] }.csv()
+    }
+
+    #[test]
+    fn words_that_a_spreadsheet_would_work_out_are_set_apart_and_numbers_are_not() {
+        for lead in ["=", "+", "-", "@", "\t", "\r", "\n"] {
+            let csv = csv_of(vec![Cell::from(format!("{lead}1+1")), Cell::from(format!("{lead}a,\"b\""))]);
+            let quoted = format!("\"'{lead}a,\"\"b\"\"\"");
+            let plain = if matches!(lead, "\r" | "\n") { format!("\"'{lead}1+1\"") } else { format!("'{lead}1+1") };
+            assert!(csv.ends_with(&format!("\r\n{plain},{quoted}\r\n")), "{csv:?}");
+        }
+        assert!(csv_of(vec![Cell::number(-0.25, "\u{2212}0.25".to_owned())]).ends_with("\r\n-0.25\r\n"));
+        assert!(csv_of(vec![Cell::number(1e-7, "0".to_owned())]).ends_with("\r\n0.0000001\r\n"), "in full, without an exponent");
+    }
+
+    #[test]
+    fn captions_and_names_of_columns_are_words_too() {
+        assert!(csv_of(vec![Cell::from("a")]).starts_with("'+what\r\n'=caption\r\n"));
+    }
+
+    #[test]
+    fn every_line_ends_as_rfc_4180_has_it() {
+        let csv = csv_of(vec![Cell::from("a\nb"), Cell::from("")]);
+        assert_eq!(csv, "'+what\r\n'=caption,'=caption\r\n\"a\nb\",\r\n");
+    }
+}

@@ -149,7 +149,8 @@ fn typed(kind: &str, named: &dyn Fn(&str) -> String) -> String {
         return format!("{} | null", typed(inner, named));
     }
     if let Some(inner) = inside("Vec<", ">") {
-        return format!("({})[]", typed(inner, named)).replace("(string)", "string").replace("(number)", "number");
+        let inner = typed(inner, named);
+        return if inner.contains(" | ") { format!("({inner})[]") } else { format!("{inner}[]") };
     }
     if let Some((inner, _)) = inside("[", "]").and_then(|kind| kind.rsplit_once("; ")) {
         return format!("{}[]", typed(inner, named));
@@ -180,7 +181,7 @@ mod tests {
         let other = "#[derive(Serialize)]\nstruct Lead {\n    stage: Option<&'static str>,\n}\n";
         let sources = [("spot".to_owned(), text.to_owned()), ("lead".to_owned(), other.to_owned())].into();
         let wanted = "\ndeclare namespace lead {\n  interface Lead {\n    stage: string | null;\n  }\n}\n\n\
-                      declare namespace spot {\n  interface Spot {\n    x: number;\n    lead?: lead.Lead;\n    points: (number[][])[];\n    pair: [number, number];\n    cells: (spot.Cell)[];\n  }\n  \
+                      declare namespace spot {\n  interface Spot {\n    x: number;\n    lead?: lead.Lead;\n    points: number[][][];\n    pair: [number, number];\n    cells: spot.Cell[];\n  }\n  \
                       type Cell = string | { value: number; shown: string };\n}\n";
         assert_eq!(written(&sources).strip_prefix(HEAD), Some(wanted), "{}", written(&sources));
     }

@@ -15,7 +15,7 @@ declare namespace door {
     indicator: string;
     most: number;
     rows: string[];
-    moved: ([string, number])[];
+    moved: [string, number][];
   }
 }
 
@@ -25,24 +25,24 @@ declare namespace explain {
     indicator: string;
     total: string;
     divided: string;
-    stages: (explain.StageOf)[];
-    inputs: (explain.InputOf)[];
+    stages: explain.StageOf[];
+    inputs: explain.InputOf[];
   }
   interface StageOf {
     name: string;
     total: string;
-    flows: (explain.FlowOf)[];
+    flows: explain.FlowOf[];
   }
   interface FlowOf {
     label: string;
     product: string;
-    amount: (explain.TermOf)[];
-    amount_common: (explain.Piece)[];
-    factor: (explain.TermOf)[];
-    factor_common: (explain.Piece)[];
+    amount: explain.TermOf[];
+    amount_common: explain.Piece[];
+    factor: explain.TermOf[];
+    factor_common: explain.Piece[];
   }
   interface TermOf {
-    pieces: (explain.Piece)[];
+    pieces: explain.Piece[];
     value: string;
   }
   interface Piece {
@@ -70,12 +70,12 @@ declare namespace figure {
   interface Figure {
     heading: string;
     sentences: string[];
-    tables: (figure.Table)[];
+    tables: figure.Table[];
   }
   interface Table {
     caption: string;
     columns: string[];
-    rows: ((figure.Cell)[])[];
+    rows: figure.Cell[][];
   }
   type Cell = string | { value: number; shown: string };
 }
@@ -86,7 +86,7 @@ declare namespace job_lines {
     what: string;
     lines: number;
     m2: number;
-    alternatives: (job_lines.AlternativeOf)[];
+    alternatives: job_lines.AlternativeOf[];
   }
   interface AlternativeOf {
     id: string;
@@ -112,8 +112,8 @@ declare namespace result {
     caution: string;
     standing: string;
     factors: result.FactorsOf;
-    alternatives: (result.One)[];
-    pairs?: (result.Between)[];
+    alternatives: result.One[];
+    pairs?: result.Between[];
     between?: result.Between;
   }
   interface Made {
@@ -177,7 +177,7 @@ declare namespace sure {
     boundary: string;
     pair: [number, number];
     indicator: string;
-    moved: ([string, number])[];
+    moved: [string, number][];
     draws: number;
     width: number;
     theme: string;
@@ -187,9 +187,9 @@ declare namespace sure {
     how_sure: string;
     answer: string | null;
     ranked: string[];
-    pairs: (sure.PairOf)[];
-    intervals: ((number[])[])[];
-    ranges: (string[])[];
+    pairs: sure.PairOf[];
+    intervals: number[][][];
+    ranges: string[][];
     spread: sure.Shown | null;
   }
   interface PairOf {
@@ -204,7 +204,7 @@ declare namespace sure {
     svg: string | null;
     paper: string | null;
     size: [number, number];
-    spots: (spot.Spot)[];
+    spots: spot.Spot[];
   }
 }
 
@@ -223,15 +223,15 @@ declare namespace view {
     boundary_words: string;
     how_sure: string;
     answer: string | null;
-    alternatives: (view.AlternativeOf)[];
-    indicators: (view.IndicatorOf)[];
-    beside: (view.Beside)[];
-    pairs: (view.PairOf)[];
+    alternatives: view.AlternativeOf[];
+    indicators: view.IndicatorOf[];
+    beside: view.Beside[];
+    pairs: view.PairOf[];
     moves: view.MovesOf;
-    inputs: (explain.InputOf)[];
-    sources: (source_list.SourceOf)[];
+    inputs: explain.InputOf[];
+    sources: source_list.SourceOf[];
     tables: string;
-    jobs: (job_lines.JobOf)[];
+    jobs: job_lines.JobOf[];
     dropped: string[];
     cautions: string[];
     left_out: string[];
@@ -271,7 +271,7 @@ declare namespace view {
     indicator: string;
     now: string;
     rest: number;
-    rows: (view.MoveOf)[];
+    rows: view.MoveOf[];
   }
   interface MoveOf {
     id: string;
