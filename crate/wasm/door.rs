@@ -6,7 +6,7 @@ use faceload_core::analysis::{Draws, Kept, Settings, Swing};
 use faceload_core::comparison::{CompareFault, Comparison, compare};
 use faceload_core::factors::Tables;
 use faceload_core::load::{Indicator, Per};
-use faceload_core::order::{Boundary, Document, Order, demo};
+use faceload_core::order::{Boundary, Document, Order, OrderFault, demo};
 use faceload_picture::{
     Place, Theme, draw_loads as paint_loads, draw_swings as paint_swings, loads_height, loads_rows, swings_height, swings_rows,
 };
@@ -46,6 +46,8 @@ struct Shown {
     indicator: Indicator,
     swings: Vec<Swing>,
     intervals: Vec<Vec<[f64; 5]>>,
+    /// What was asked: the order's text, per what, and what is counted.
+    of: [String; 3],
 }
 
 /// Takes the intervals of the loads on the screen.
@@ -86,18 +88,27 @@ pub fn indicator(id: &str) -> Result<Indicator, Vec<Fault>> {
 pub fn compared(tables: &Tables, order: &str, per: &str, boundary: &str, moved: &[(String, f64)]) -> Result<Comparison, Vec<Fault>> {
     let per = choice(per, &Per::ALL, "functional unit")?;
     let boundary = choice(boundary, &Boundary::ALL, "boundary")?;
-    let named = |faults: Vec<faceload_core::order::OrderFault>| {
-        faults
-            .into_iter()
-            .map(|fault| Fault { words: fault.to_string(), field: fault.field, came: fault.came, wanted: fault.wanted, help: fault.help })
-            .collect::<Vec<_>>()
-    };
     let document = Document::json("the order", order).map_err(|fault| named(vec![fault]))?;
     let order = Order::read(document, tables).and_then(|order| order.moved_by_hand(moved.to_vec(), tables)).map_err(named)?;
-    compare(tables, &order, per, boundary).map_err(|fault| match fault {
+    compare(tables, &order, per, boundary).map_err(faults)
+}
+
+fn named(faults: Vec<OrderFault>) -> Vec<Fault> {
+    let named = |fault: OrderFault| Fault {
+        words: fault.to_string(),
+        field: fault.field,
+        came: fault.came,
+        wanted: fault.wanted,
+        help: fault.help,
+    };
+    faults.into_iter().map(named).collect()
+}
+
+fn faults(fault: CompareFault) -> Vec<Fault> {
+    match fault {
         CompareFault::Order(faults) => named(faults),
         other => cautions::fault(&other).into_iter().map(plain).collect(),
-    })
+    }
 }
 
 /// The demos.
@@ -131,7 +142,16 @@ pub fn compare_text(order: &str, per: &str, boundary: &str) -> Result<String, Ve
 /// What the page shows.
 pub fn view(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
     with_tables(|tables| {
-        let comparison = compared(tables, order, &asked.per, &asked.boundary, &asked.moved)?;
+        let of = [order, &asked.per, &asked.boundary].map(str::to_owned);
+        // While a slider moves only values change.
+        let moved = SHOWN.with_borrow(|shown| {
+            let shown = shown.as_ref().filter(|shown| !asked.rows.is_empty() && shown.of == of)?;
+            shown.comparison.moved(tables, &asked.moved)
+        });
+        let comparison = match moved {
+            Some(moved) => moved.map_err(faults)?,
+            None => compared(tables, order, &asked.per, &asked.boundary, &asked.moved)?,
+        };
         let indicator = indicator(&asked.indicator)?;
         let last = comparison.models.len() - 1;
         let pair = (asked.pair.0.min(last), asked.pair.1.min(last));
@@ -140,7 +160,7 @@ pub fn view(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let view = viewing::view(tables, &comparison, &asked, &swings);
         let text = serde_json::to_string(&view).map_err(|error| vec![plain(error.to_string())])?;
         swings.truncate(asked.most);
-        SHOWN.set(Some(Shown { comparison, pair, indicator, swings, intervals: Vec::new() }));
+        SHOWN.set(Some(Shown { comparison, pair, indicator, swings, intervals: Vec::new(), of }));
         Ok(text)
     })
 }
