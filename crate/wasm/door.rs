@@ -48,6 +48,8 @@ pub struct OnScreen {
     pub indicator: Indicator,
     pub swings: Vec<Swing>,
     pub intervals: Vec<Vec<[f64; 5]>>,
+    /// What was asked: the order's text, per what, and what is counted.
+    of: [String; 3],
 }
 
 /// Looks at what is on the screen.
@@ -159,7 +161,16 @@ pub fn compare_text(order: &str, per: &str, boundary: &str) -> Result<String, Ve
 /// What the page shows.
 pub fn view(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
     with_tables(|tables| {
-        let comparison = compared(tables, ORDER, order, &asked.per, &asked.boundary, &asked.moved)?;
+        let of = [order, &asked.per, &asked.boundary].map(str::to_owned);
+        // While a slider moves only values change.
+        let moved = SHOWN.with_borrow(|shown| {
+            let shown = shown.as_ref().filter(|shown| !asked.rows.is_empty() && shown.of == of)?;
+            shown.comparison.moved(tables, &asked.moved)
+        });
+        let comparison = match moved {
+            Some(moved) => moved.map_err(not_compared)?,
+            None => compared(tables, ORDER, order, &asked.per, &asked.boundary, &asked.moved)?,
+        };
         let indicator = indicator(&asked.indicator)?;
         let last = comparison.models.len() - 1;
         let pair = (asked.pair.0.min(last), asked.pair.1.min(last));
@@ -168,7 +179,7 @@ pub fn view(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let view = viewing::view(tables, &comparison, &asked, &swings);
         let text = serde_json::to_string(&view).map_err(|error| vec![plain(error.to_string())])?;
         swings.truncate(asked.most);
-        SHOWN.set(Some(OnScreen { comparison, pair, indicator, swings, intervals: Vec::new() }));
+        SHOWN.set(Some(OnScreen { comparison, pair, indicator, swings, intervals: Vec::new(), of }));
         Ok(text)
     })
 }

@@ -20,7 +20,7 @@ proptest! {
                 for value in part.plan.values() {
                     prop_assert!(value.is_finite() && *value >= 0.0);
                 }
-                for one in &part.plan.contributions {
+                for one in part.plan.contributions.iter() {
                     for (_, per) in Per::ALL {
                         let value = model.value_of(part, one, per);
                         prop_assert!(value.is_finite() && value >= 0.0, "{} {:?}: {value}", one.label, one.indicator);
@@ -102,7 +102,7 @@ fn a_flow_taken_away_leaves_a_gap() {
             );
             let (part, value) = (&model.parts[0], shop::amount(model, flow.what.terms()));
             if found_again && value > 0.0 {
-                let mut flows = model.flows.clone();
+                let mut flows = model.flows.to_vec();
                 flows.remove(index);
                 assert!(!gaps(&flows, &part.activity, part.plan.values()).is_empty(), "{} without {}", model.alternative.id, flow.label);
             }

@@ -9,6 +9,7 @@ mod flips;
 mod inputs;
 mod jobs;
 mod loads;
+mod moved;
 mod pairs;
 mod quantity;
 mod rows;

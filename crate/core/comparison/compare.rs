@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use super::{Caution, CompareFault, Difference, Makers, caution, small_per_m2};
-use crate::factors::Tables;
+use crate::factors::{Spread, Tables};
 use crate::load::{Indicator, Model, Part, Per, Plan};
 use crate::order::{Boundary, Job, Order, jobs};
 use crate::quantity::Kind;
@@ -72,27 +72,49 @@ impl Comparison {
             return Err(CompareFault::NothingMade(makers.dropped));
         }
         let common = makers.common(&places);
-        let mut comparison = Self {
-            order,
-            per,
-            boundary,
-            jobs,
-            plans,
-            makers,
-            common,
-            models: Vec::new(),
-            cautions: Vec::new(),
-            kept: RefCell::default(),
-            places,
-        };
-        comparison.models = comparison.places.iter().map(|place| comparison.build(*place, &comparison.table_jobs(*place))).collect();
-        comparison.cautions = comparison.models.iter().flat_map(caution::cautions).collect();
-        Ok(comparison)
+        let (models, cautions, kept) = (Vec::new(), Vec::new(), RefCell::default());
+        Ok(Self { order, per, boundary, jobs, plans, makers, common, models, cautions, kept, places }.counted())
+    }
+
+    /// With the models of its plans.
+    fn counted(mut self) -> Self {
+        self.models = self.places.iter().map(|place| self.build(*place, &self.table_jobs(*place))).collect();
+        self.cautions = self.models.iter().flat_map(caution::cautions).collect();
+        self
     }
 
     /// The same alternatives on other lines, without planning them anew.
     pub fn on_lines_of(&self, order: Order) -> Result<Self, CompareFault> {
         Self::of(order, self.per, self.boundary, self.plans.clone())
+    }
+
+    /// The same comparison with other values moved by hand, without making its plans anew: the same as `compare` of that order,
+    /// to the last bit. None where something moved is no uncertain input, before or after.
+    pub fn moved(&self, tables: &Tables, moved: &[(String, f64)]) -> Option<Result<Self, CompareFault>> {
+        let is_uncertain = |(id, _): &(String, f64)| tables.find(id).is_none_or(|place| tables.inputs[place].spread != Spread::Fixed);
+        if !moved.iter().chain(&self.order.moved).all(is_uncertain) {
+            return None;
+        }
+        let order = match self.order.clone().moved_by_hand(moved.to_vec(), tables) {
+            Ok(order) => order,
+            Err(faults) => return Some(Err(CompareFault::Order(faults))),
+        };
+        let mut plans = Vec::new();
+        for plan in &self.plans {
+            let book = match open_book(tables, &order, &plan.alternative) {
+                Ok(book) => book,
+                Err(faults) => return Some(Err(CompareFault::Order(faults))),
+            };
+            match plan.with_values(&order, book)? {
+                Ok(plan) => plans.push(Rc::new(plan)),
+                Err(fault) => return Some(Err(fault.into())),
+            }
+        }
+        let (jobs, makers, common, places) = (self.jobs.clone(), self.makers.clone(), self.common.clone(), self.places.clone());
+        let (models, cautions, kept) = (Vec::new(), Vec::new(), RefCell::default());
+        Some(Ok(
+            Self { order, per: self.per, boundary: self.boundary, jobs, plans, makers, common, models, cautions, kept, places }.counted()
+        ))
     }
 
     /// The jobs an alternative's column is about.

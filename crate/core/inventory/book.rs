@@ -171,6 +171,11 @@ impl Book {
         self.inputs.iter().find(|input| input.id == id).map(AsRef::as_ref)
     }
 
+    /// The same inputs asked for as of another book of the same tables.
+    pub fn asked_as(self, other: &Self) -> Self {
+        Self { used: other.used.clone(), ..self }
+    }
+
     /// The inputs that a model asked for.
     pub fn used(&self) -> BTreeSet<InputId> {
         self.used.borrow().clone()

@@ -1,6 +1,7 @@
 //! The plan of one alternative: its inputs, its flows, each with its factor, before any job is counted.
 
 use std::collections::BTreeSet;
+use std::rc::Rc;
 
 use super::composition;
 use super::factor::factor;
@@ -42,9 +43,9 @@ pub struct Plan {
     /// How the shop lays out.
     pub layout: Layout,
     /// Its flows.
-    pub flows: Vec<Flow>,
+    pub flows: Rc<Vec<Flow>>,
     /// Every flow's load, boundary applied.
-    pub contributions: Vec<Contribution>,
+    pub contributions: Rc<Vec<Contribution>>,
     /// Years in service.
     pub life: f64,
     values: Vec<f64>,
@@ -96,7 +97,24 @@ impl Plan {
         }
         let life = alternative.life.unwrap_or(order.life);
         let weights = Weights::of(&contributions, &values);
+        let (flows, contributions) = (Rc::new(flows), Rc::new(contributions));
         Ok(Self { alternative: alternative.clone(), book, layout, flows, contributions, life, values, weights })
+    }
+
+    /// The same plan at other values of uncertain inputs: no formula depends on those. None where the book lays out otherwise.
+    pub fn with_values(&self, order: &Order, book: Book) -> Option<Result<Self, PlanFault>> {
+        let layout = Layout::read(&book);
+        if layout != self.layout {
+            return None;
+        }
+        if let Err(fault) = composition::check(order, &book, &self.flows) {
+            return Some(Err(fault));
+        }
+        let values = book.values();
+        let (alternative, book) = (self.alternative.clone(), book.asked_as(&self.book));
+        let (flows, contributions) = (Rc::clone(&self.flows), Rc::clone(&self.contributions));
+        let weights = Weights::of(&contributions, &values);
+        Some(Ok(Self { alternative, book, layout, flows, contributions, life: self.life, values, weights }))
     }
 
     /// The values of its inputs.

@@ -3,7 +3,7 @@
 use super::found::Found;
 use super::node::{Node, aside, table};
 use super::references::number_of;
-use crate::explain::inputs_of;
+use crate::input_list::inputs_of;
 use crate::figure::{Cell, Table};
 
 /// The inputs.
