@@ -1,6 +1,5 @@
 //! How a number is computed: indicator, stage, flow x factor, down to source, place and grade.
 
-
 use faceload_core::factors::{Input, Origin, Tables};
 use faceload_core::in_order;
 use faceload_core::inventory::{Form, InputId, Stage, Term, Terms};

@@ -23,8 +23,8 @@ pub struct Contribution {
     pub stage: Stage,
     /// What flows.
     pub label: String,
-    /// How much, for the whole order.
-    pub amount: Terms,
+    /// How much, for the whole order; one for all indicators of a flow.
+    pub amount: Rc<Terms>,
     /// The amount's unit.
     pub amount_unit: &'static str,
     /// What one unit loads.
@@ -70,6 +70,7 @@ impl Plan {
         let flows = route::flows(order, alternative, &book).stocked(&book).list;
         let mut contributions = Vec::new();
         for (place, flow) in flows.iter().enumerate().filter(|(_, flow)| !flow.blank || boundary == Boundary::FaceWithBlank) {
+            let amount = Rc::new(flow.what.terms().clone());
             for indicator in Indicator::ALL {
                 if let Some((factor, factor_unit)) = factor(indicator, &flow.what, flow.blank, &book, order) {
                     contributions.push(Contribution {
@@ -77,7 +78,7 @@ impl Plan {
                         flow: place,
                         stage: flow.stage,
                         label: flow.label.clone(),
-                        amount: flow.what.terms().clone(),
+                        amount: Rc::clone(&amount),
                         amount_unit: flow.what.unit(),
                         factor,
                         factor_unit,

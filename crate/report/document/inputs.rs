@@ -3,8 +3,8 @@
 use super::found::Found;
 use super::node::{Node, aside, table};
 use super::references::number_of;
-use crate::input_list::inputs_of;
 use crate::figure::{Cell, Table};
+use crate::input_list::inputs_of;
 
 /// The inputs.
 pub fn section(found: &Found<'_>) -> Node {
