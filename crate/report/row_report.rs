@@ -69,7 +69,7 @@ pub fn sentences(rows: &Rows, wanted: &Wanted) -> Vec<String> {
         said.push("A comma is taken as the decimal mark, as chosen.".to_owned());
     }
     if let Some(unit) = &wanted.unit {
-        said.push(format!("Lengths without a unit are taken in {unit}, as chosen."));
+        said.push(format!("Lengths without a unit are taken as `{unit}`, as chosen."));
     }
     let facts = &rows.facts;
     let by_code = |counts: &std::collections::BTreeMap<String, usize>| {
