@@ -25,7 +25,7 @@ pub fn shorter(text: &str, written: Written) -> String {
                 Some(_) => return text.to_owned(),
                 None => inside = true,
             }
-        } else if !(line.is_empty() || written == Written::Script && line.starts_with("//")) {
+        } else if !line.is_empty() && (written == Written::Style || !line.starts_with("//")) {
             out.push_str(line);
             out.push('\n');
         }
