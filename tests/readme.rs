@@ -35,7 +35,7 @@ fn every_command_of_the_program_in_readme_runs() {
 #[test]
 fn every_chore_in_the_documents_is_one() {
     let chores = text_of("crate/xtask/main.rs")
-        + &["start", "test", "page", "bless", "tables", "oracles", "ci", "measure", "budgets"]
+        + &["start", "test", "page", "bless", "tables", "oracles", "ci", "measure", "budgets", "screenshots", "types"]
             .map(|chore| {
                 std::fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("crate/xtask/{chore}.rs"))).unwrap_or_default()
             })

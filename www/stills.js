@@ -7,7 +7,10 @@
 
   function put(frame, on, words, svg) {
     const old = frame.querySelector(`.${on}`);
-    const made = element("img", { class: on, alt: words, src: picture(svg()) });
+    const src = picture(svg());
+    // One that is there is ready: a print that has begun does not wait for another.
+    if (old?.src === src) { old.alt = words; return; }
+    const made = element("img", { class: on, alt: words, src });
     if (old) old.replaceWith(made); else frame.append(made);
   }
 
