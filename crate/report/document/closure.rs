@@ -4,7 +4,6 @@ use std::collections::BTreeMap;
 
 use faceload_core::inventory::What;
 use faceload_core::load::Model;
-use faceload_core::order::Boundary;
 
 use super::found::Found;
 use super::node::{Node, paragraph, table};
@@ -15,10 +14,10 @@ use crate::words::number;
 type Ways = [f64; 7];
 
 /// The balance of every material of an alternative, for the whole order; water by the litre.
-pub fn balance(model: &Model, boundary: Boundary) -> BTreeMap<String, Ways> {
+fn balance(found: &Found<'_>, model: &Model) -> BTreeMap<String, Ways> {
     let mut all: BTreeMap<String, Ways> = BTreeMap::new();
     for part in &model.parts {
-        for flow in part.plan.flows.iter().filter(|flow| !flow.blank || boundary == Boundary::FaceWithBlank) {
+        for (_, flow) in found.flows(part) {
             let (name, way) = match &flow.what {
                 What::Bought(material, _) => (format!("{}, kg", material.name), 0),
                 What::OnFace(material, _) => (format!("{}, kg", material.name), 1),
@@ -39,21 +38,21 @@ pub fn balance(model: &Model, boundary: Boundary) -> BTreeMap<String, Ways> {
 }
 
 /// What is bought less what is found again, as a share of what is bought.
-pub fn gap(ways: &Ways) -> f64 {
+fn gap(ways: &Ways) -> f64 {
     let found_again: f64 = ways[1..].iter().sum();
     (ways[0] - found_again).abs() / ways[0].abs().max(f64::MIN_POSITIVE)
 }
 
 /// The largest gap of all.
 pub fn largest(found: &Found<'_>) -> f64 {
-    let all = found.models().iter().flat_map(|model| balance(model, found.comparison.boundary));
+    let all = found.models().iter().flat_map(|model| balance(found, model));
     all.fold(0.0, |largest, (_, ways)| largest.max(gap(&ways)))
 }
 
 /// Mass closure of every alternative.
 pub fn section(found: &Found<'_>) -> Node {
     let rows = found.models().iter().flat_map(|model| {
-        balance(model, found.comparison.boundary).into_iter().map(|(name, ways)| {
+        balance(found, model).into_iter().map(|(name, ways)| {
             let numbers = ways.into_iter().map(|way| if way == 0.0 { Cell::from("") } else { Cell::number(way, number(way)) });
             let closes = if gap(&ways) <= 1e-9 { "closes" } else { "does not close" };
             [Cell::from(model.alternative.id.as_str()), Cell::from(name)].into_iter().chain(numbers).chain([Cell::from(closes)]).collect()

@@ -5,7 +5,9 @@ use faceload_core::analysis::{
 };
 use faceload_core::comparison::Comparison;
 use faceload_core::factors::Tables;
-use faceload_core::load::{Indicator, Model};
+use faceload_core::inventory::Flow;
+use faceload_core::load::{Indicator, Model, Part};
+use faceload_core::order::Boundary;
 
 use super::node::{Node, paragraph};
 use crate::flips::OTHER_AREAS;
@@ -106,6 +108,12 @@ impl<'a> Found<'a> {
         self.comparison.common.is_empty().then(|| {
             paragraph("No line can be made by every alternative: each stands here on the lines it can make, so that its column must not be compared with another.")
         })
+    }
+
+    /// The flows of a part that the boundary counts, each with its place among the plan's.
+    pub fn flows<'b>(&self, part: &'b Part) -> impl Iterator<Item = (usize, &'b Flow)> + use<'b> {
+        let with_blank = self.comparison.boundary == Boundary::FaceWithBlank;
+        part.plan.flows.iter().enumerate().filter(move |(_, flow)| !flow.blank || with_blank)
     }
 
     /// The spread of a pair in every indicator.

@@ -5,7 +5,6 @@ use std::collections::BTreeSet;
 use faceload_core::factors::{Grade, Input};
 use faceload_core::inventory::What;
 use faceload_core::load::{Indicator, Per};
-use faceload_core::order::Boundary;
 
 use super::found::Found;
 use super::node::{Node, list};
@@ -25,12 +24,8 @@ fn without_factor(found: &Found<'_>, indicator: Indicator) -> Vec<String> {
     let mut names = BTreeSet::new();
     for part in found.models().iter().flat_map(|model| &model.parts) {
         let with: BTreeSet<usize> = part.plan.contributions_to(indicator, Per::M2Year).map(|one| one.flow).collect();
-        for (place, flow) in part.plan.flows.iter().enumerate() {
-            let counted = !flow.blank || found.comparison.boundary == Boundary::FaceWithBlank;
-            if counted
-                && !matches!(flow.what, What::Attended(_) | What::OnFace(..))
-                && !with.contains(&place)
-                && part.value(flow.what.terms()) != 0.0
+        for (place, flow) in found.flows(part) {
+            if !matches!(flow.what, What::Attended(_) | What::OnFace(..)) && !with.contains(&place) && part.value(flow.what.terms()) != 0.0
             {
                 names.insert(flow.label.clone());
             }

@@ -36,7 +36,7 @@ pub fn section(found: &Found<'_>) -> Node {
             aside(
                 "Grades. own: this shop's own reading. A: published, document read. B: published, seen through an excerpt or transcription. C: trade source or common practice. D: memory, stand-in or judgement. Ranges. lognormal: low and high set the width that holds the middle 90 %. triangular, uniform: the ends. fixed: a choice or a constant, not drawn.",
             ),
-            table(&all).with("class", "inputs"),
+            table(&all),
         ],
     )
 }

@@ -2,11 +2,10 @@
 
 use faceload_core::inventory::Stage;
 use faceload_core::load::{Per, Plan};
-use faceload_core::order::Boundary;
 
 use super::found::Found;
 use super::node::{Node, aside, table};
-use super::reference_flows::Rows;
+use super::rows::Rows;
 use crate::figure::Table;
 
 /// The inventory of the whole order.
@@ -16,8 +15,7 @@ pub fn section(found: &Found<'_>) -> Node {
     for (stage, name, module) in Stage::ALL {
         for (at, model) in models.iter().enumerate() {
             for part in &model.parts {
-                let flows = part.plan.flows.iter().filter(|flow| flow.stage == stage && Plan::counts(flow.stage, Per::Order));
-                for flow in flows.filter(|flow| !flow.blank || found.comparison.boundary == Boundary::FaceWithBlank) {
+                for (_, flow) in found.flows(part).filter(|(_, flow)| flow.stage == stage && Plan::counts(stage, Per::Order)) {
                     rows.add(&[&format!("{name} ({module})"), &flow.label, flow.what.unit()], at, part.value(flow.what.terms()));
                 }
             }

@@ -24,6 +24,7 @@ mod question;
 mod reference_flows;
 mod references;
 mod rests_on;
+mod rows;
 mod scopes;
 mod sensitivity;
 mod trade_off;

@@ -59,7 +59,7 @@ pub fn terms(pairs: impl IntoIterator<Item = (String, String)>) -> Node {
     element("dl", pairs.into_iter().flat_map(|(term, text)| [words("dt", term), words("dd", text)]).collect())
 }
 
-/// A table.
+/// A table, which may be wider than a small screen.
 pub fn table(table: &Table) -> Node {
     let is_number = |column: usize| {
         let mut filled = table.rows.iter().filter_map(|row| row.get(column)).filter(|cell| !cell.shown().is_empty()).peekable();
@@ -77,14 +77,16 @@ pub fn table(table: &Table) -> Node {
         });
         element("tr", cells.collect())
     });
-    element(
-        "table",
-        vec![
-            words("caption", table.caption.as_str()),
-            element("thead", vec![element("tr", head.collect())]),
-            element("tbody", rows.collect()),
-        ],
-    )
+    let inside = vec![
+        words("caption", table.caption.as_str()),
+        element("thead", vec![element("tr", head.collect())]),
+        element("tbody", rows.collect()),
+    ];
+    element("div", vec![element("table", inside)])
+        .with("class", "wide")
+        .with("tabindex", "0")
+        .with("role", "group")
+        .with("aria-label", table.caption.as_str())
 }
 
 /// A figure under a heading of this level: its sentences, its picture, its tables.

@@ -13,7 +13,7 @@ use faceload_core::order::Site;
 
 use super::found::Found;
 use super::node::{Node, list, paragraph, table};
-use super::reference_flows::Rows;
+use super::rows::Rows;
 use crate::figure::{Cell, Table};
 use crate::words::number;
 
