@@ -1,7 +1,5 @@
 //! How a number is computed: indicator, stage, flow x factor, down to source, place and grade.
 
-use std::collections::BTreeSet;
-
 use faceload_core::factors::{Input, Origin, Tables};
 use faceload_core::inventory::{Form, InputId, Stage, Term, Terms};
 use faceload_core::load::{Contribution, Indicator, Model, Part, Per};
