@@ -126,7 +126,7 @@
       return;
     }
     clear();
-    faceload.order.change((now) => { now.line = order.line; });
+    faceload.order.change((now) => { now.line = order.line; }, "rows from a spreadsheet");
     const left = report.listed > 0 ? `; ${report.listed_words} left out` : "";
     part("rows-done").textContent = `${beside ? "Added to the order" : "Now the order's lines"}: ${report.lines_words}${left}. They stand under \u201cEdit the lines\u201d.`;
     part("from-rows").querySelector("summary").focus();

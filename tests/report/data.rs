@@ -18,7 +18,7 @@ fn all(value: &Value) -> Vec<f64> {
 /// The numbers of a text that none of these becomes by rounding.
 fn strange(text: &str, known: &[f64]) -> Vec<f64> {
     let made_of = |shown: f64, decimals: usize| {
-        let half = 0.500_001 * format!("1e-{decimals}").parse::<f64>().unwrap();
+        let half = 0.500_001 / (0..decimals).fold(1.0, |power, _| power * 10.0);
         known.iter().any(|value| (value - shown).abs() <= half)
     };
     numbers(text).into_iter().filter(|(shown, decimals)| !made_of(*shown, *decimals)).map(|(shown, _)| shown).collect()
