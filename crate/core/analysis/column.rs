@@ -11,7 +11,7 @@
 
 use crate::factors::{Input, Scope, Spread};
 use crate::order::RouteName;
-use crate::quantity::{CENTRAL, central_quantile, exp, ln, normal_quantile, wide};
+use crate::quantity::{exp, ln, normal_quantile, normal_quantiles, wide};
 
 use super::stream::Stream;
 
@@ -70,24 +70,26 @@ impl Shape {
         }
     }
 
-    /// Turns numbers between 0 and 1 into values, in place.
+    /// Turns numbers between 0 and 1 into values, in place: the same as `at`, many at once.
     pub fn fill(self, numbers: &mut [f64]) {
-        match self {
-            Self::Lognormal { sigma } => wide(
-                #[inline(always)]
-                || lognormal(sigma, numbers),
-            ),
-            Self::Triangular { low, median, high } => {
-                for number in numbers {
-                    *number = triangular(*number, low, median, high);
+        wide(
+            #[inline(always)]
+            || match self {
+                Self::Lognormal { sigma } => {
+                    normal_quantiles(numbers);
+                    each(numbers, |z| exp(sigma * z));
                 }
-            }
-            Self::Uniform { low, high } => {
-                for number in numbers {
-                    *number = low + (high - low) * *number;
-                }
-            }
-        }
+                Self::Triangular { low, median, high } => each(numbers, |u| triangular(u, low, median, high)),
+                Self::Uniform { low, high } => each(numbers, |u| low + (high - low) * u),
+            },
+        );
+    }
+}
+
+#[inline(always)]
+fn each(numbers: &mut [f64], of: impl Fn(f64) -> f64) {
+    for number in numbers {
+        *number = of(*number);
     }
 }
 
@@ -96,27 +98,6 @@ fn triangular(u: f64, low: f64, median: f64, high: f64) -> f64 {
     let below = u < 0.5;
     let (end, part) = if below { (low, u) } else { (high, 1.0 - u) };
     median + (end - median) * (1.0 - (2.0 * part).sqrt())
-}
-
-/// The central part of the normal quantile for all at once, then the few tails one by one: the same
-/// numbers as `at`, faster.
-#[inline(always)]
-fn lognormal(sigma: f64, numbers: &mut [f64]) {
-    const LANES: usize = 64;
-    for lanes in numbers.chunks_mut(LANES) {
-        let mut z = [0.0; LANES];
-        for (z, u) in z.iter_mut().zip(lanes.iter()) {
-            *z = central_quantile(*u - 0.5);
-        }
-        for (z, u) in z.iter_mut().zip(lanes.iter()) {
-            if (*u - 0.5).abs() > CENTRAL {
-                *z = normal_quantile(*u);
-            }
-        }
-        for (value, z) in lanes.iter_mut().zip(z) {
-            *value = exp(sigma * z);
-        }
-    }
 }
 
 /// Which draws an input shares with others of its id: all of them, or those of one route.

@@ -178,8 +178,8 @@ impl Kept {
             let mut values = vec![0.0; draws];
             for (block, values) in values.chunks_mut(BLOCK).enumerate() {
                 stream.fill(first / BLOCK + block, values);
+                shape.fill(values);
             }
-            shape.fill(&mut values);
             values
         });
         for ((drawn, shape), values) in missing.into_iter().zip(made) {

@@ -5,6 +5,8 @@
 //! In Latin hypercube blocks of 1,000 draws each stream takes one number from each of the block's
 //! 1,000 equal slices of (0, 1), in an order of its own; plain draws are independent.
 
+use crate::quantity::wide;
+
 /// Draws in a block of a Latin hypercube.
 pub const BLOCK: usize = 1000;
 
@@ -62,10 +64,14 @@ impl Stream {
     /// Fills the numbers of a block of draws, as long as `out`.
     pub fn fill(self, block: usize, out: &mut [f64]) {
         let first = (block * BLOCK) as u64;
-        for (n, number) in out.iter_mut().enumerate() {
-            // 52 bits and a half, so that neither 0 nor 1 comes up.
-            *number = ((self.bits(first + n as u64) >> 12) as f64 + 0.5) * (1.0 / 4_503_599_627_370_496.0);
-        }
+        wide(
+            #[inline(always)]
+            || {
+                for (n, number) in (first..).zip(out.iter_mut()) {
+                    *number = between(self.bits(n));
+                }
+            },
+        );
         if self.design == Design::LatinHypercube {
             self.stratify(first, out);
         }
@@ -73,15 +79,28 @@ impl Stream {
 
     /// Puts each number in a slice of its own, the slices shuffled (Fisher and Yates).
     fn stratify(self, first: u64, out: &mut [f64]) {
-        let slice = 1.0 / out.len() as f64;
-        for (n, number) in out.iter_mut().enumerate() {
-            *number = (n as f64 + *number) * slice;
-        }
         // Apart from the numbers themselves: another key.
         let order = Self { key: mixed(self.key ^ STEP), design: self.design };
+        let slice = 1.0 / out.len() as f64;
+        let mut places = [0_u32; BLOCK];
+        wide(
+            #[inline(always)]
+            || {
+                for ((n, number), place) in (0_u32..).zip(out.iter_mut()).zip(&mut places) {
+                    *number = (f64::from(n) + *number) * slice;
+                    *place = (((order.bits(first + u64::from(n)) >> 32) * (u64::from(n) + 1)) >> 32) as u32;
+                }
+            },
+        );
         for n in (1..out.len()).rev() {
-            let at = ((order.bits(first + n as u64) >> 32) * (n as u64 + 1)) >> 32;
-            out.swap(n, at as usize);
+            out.swap(n, places[n] as usize);
         }
     }
+}
+
+/// A number between 0 and 1 made of 52 bits and a half, so that neither comes up.
+#[inline(always)]
+fn between(bits: u64) -> f64 {
+    // From 1 to 2, then less 1 - 2^-53: exact, and quick in any register.
+    f64::from_bits((bits >> 12) | 1.0_f64.to_bits()) - (1.0 - 0.5 * f64::EPSILON)
 }

@@ -48,6 +48,7 @@
 #![allow(clippy::disallowed_methods, reason = "the library's macro writes `powi` and `mul_add`; nobody calls them")]
 
 mod kind;
+mod normal;
 mod number;
 mod numeric;
 mod rounding;
@@ -56,8 +57,9 @@ mod unit_text;
 mod wide;
 
 pub use kind::*;
+pub use normal::{normal_quantile, normal_quantiles};
 pub use number::{NumberFault, group, read_number, write_number};
-pub use numeric::{CENTRAL, central_quantile, exp, ln, normal_quantile};
+pub use numeric::{exp, ln};
 pub use rounding::{last_place, write_to_place};
 pub use span::{Span, SpanFault};
 pub use unit_text::{UnitFault, UnitText};
