@@ -1,6 +1,6 @@
 //! Panels of what draws say: dots of a difference, break-even lines, the map.
 
-use faceload_core::analysis::{Axis, BreakEven, Draws, Finding, Map, PairSpread, quantiles};
+use faceload_core::analysis::{Axis, BreakEven, Draws, Finding, Map, quantiles};
 use faceload_core::comparison::{Comparison, SMALL_SHARE};
 use faceload_core::load::Indicator;
 use faceload_core::quantity::ln;
@@ -23,7 +23,7 @@ fn unit(comparison: &Comparison, indicator: Indicator) -> String {
 /// Fifty dots of a pair's difference; none where it was not drawn.
 fn dots(comparison: &Comparison, draws: &Draws, (a, b): (usize, usize), indicator: Indicator) -> Option<DotsPanel> {
     let pair = draws.pair(comparison, a, b, indicator)?;
-    let spread = PairSpread::of(comparison, draws, a, b, indicator)?;
+    let spread = draws.spread(comparison, a, b, indicator)?;
     let mut shares = [0.0; DOTS];
     for (place, share) in shares.iter_mut().enumerate() {
         *share = (place as f64 + 0.5) / DOTS as f64;

@@ -1,6 +1,6 @@
 //! Where a comparison flips, in words and as tables: break-even, map, switches, mixed plan.
 
-use faceload_core::analysis::{Axis, BreakEven, Crossing, Finding, Map, Mixed, Switched};
+use faceload_core::analysis::{Axis, BreakEven, Crossing, Finding, Map, Mixed, Over, PALETTE, Switched};
 use faceload_core::comparison::Comparison;
 use faceload_core::inventory::Terms;
 use faceload_core::load::Indicator;
@@ -8,7 +8,7 @@ use faceload_core::quantity::{group, write_number};
 
 use crate::figure::{Cell, Figure, Table};
 use crate::sureness::{finding_word, of_hundred, range};
-use crate::words::{capital, number};
+use crate::words::{capital, join, number};
 
 /// Areas of electricity set beside the order's own.
 pub const OTHER_AREAS: [&str; 1] = ["us.average"];
@@ -93,7 +93,19 @@ fn break_even_sentences(found: &BreakEven, [first, second]: [&str; 2], indicator
     } else {
         sentences.push(format!("None of {} draws has a crossing {tried}.", whole(found.draws as f64)));
     }
+    sentences.extend(colours_given(&axis.over));
     sentences
+}
+
+/// What a face looks like where its number of colours is varied; nothing where something else is.
+fn colours_given(over: &Over) -> Option<String> {
+    (*over == Over::Colours).then(|| {
+        let names: Vec<&str> = PALETTE.iter().map(|colour| colour.name()).collect();
+        format!(
+            "A face keeps the largest of its colours that is sold as sheeting; as many others as are tried share the rest evenly, in this order without the one kept: {}.",
+            join(&names)
+        )
+    })
 }
 
 fn rounded(axis: &Axis, value: f64) -> f64 {
@@ -159,7 +171,10 @@ pub fn map(comparison: &Comparison, (a, b): (usize, usize), indicator: Indicator
     });
     Figure {
         heading: format!("Where it flips: {first} and {second} in {}, {}", indicator.label(), comparison.per.words()),
-        sentences: vec![sentence, format!("{} draws in each place.", whole(map.draws as f64))],
+        sentences: [sentence, format!("{} draws in each place.", whole(map.draws as f64))]
+            .into_iter()
+            .chain([&map.across, &map.down].into_iter().find_map(|axis| colours_given(&axis.over)))
+            .collect(),
         tables: vec![Table {
             caption: format!(
                 "Across: {}; down: {}. A name: it loads clearly less; = about the same; ? no clear difference",
@@ -192,7 +207,7 @@ pub fn switches(comparison: &Comparison, (a, b): (usize, usize), indicator: Indi
     let sentence = if turned.is_empty() {
         "No choice of method changes the finding.".to_owned()
     } else {
-        format!("The finding is another with {}.", crate::words::join(&turned.iter().map(String::as_str).collect::<Vec<_>>()))
+        format!("The finding is another with {}.", join(&turned.iter().map(String::as_str).collect::<Vec<_>>()))
     };
     let rows = list.iter().map(|one| {
         vec![

@@ -1,6 +1,6 @@
 //! The result as data: the same text from the command line and the page, byte for byte.
 
-use faceload_core::analysis::{Draws, Interval, PairSpread};
+use faceload_core::analysis::{Draws, Interval};
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
 use faceload_core::order::Order;
@@ -86,7 +86,7 @@ pub fn json(comparison: &Comparison, draws: &Draws, pair: Option<(usize, usize)>
     let alternatives = comparison.models.iter().enumerate().map(|(at, model)| {
         let loads = Indicator::ALL.into_iter().map(|indicator| {
             let unit = format!("{}{}", indicator.unit(), comparison.per.suffix());
-            let interval = Interval::of(draws.load(comparison, at, indicator));
+            let interval = draws.interval(comparison, at, indicator);
             let value = model.load(indicator, comparison.per).value;
             (indicator.id().to_owned(), json!({ "value": value, "unit": unit, "draws": points(&interval) }))
         });
@@ -143,7 +143,8 @@ fn between<'a>(comparison: &'a Comparison, draws: &Draws, a: usize, b: usize) ->
     let loads = Indicator::ALL.into_iter().filter_map(|indicator| {
         let difference = comparison.difference(a, b, indicator)?;
         let unit = format!("{}{}", indicator.unit(), comparison.per.suffix());
-        let spread = PairSpread::of(comparison, draws, a, b, indicator)?;
+        let spread = draws.spread(comparison, a, b, indicator)?;
+        let ratio = draws.pair(comparison, a, b, indicator)?.ratios().map(|ratios| points(&Interval::of(&ratios)));
         let values = json!({
             "first": difference.first,
             "second": difference.second,
@@ -153,7 +154,7 @@ fn between<'a>(comparison: &'a Comparison, draws: &Draws, a: usize, b: usize) ->
                 "first": points(&spread.first),
                 "second": points(&spread.second),
                 "difference": points(&spread.difference),
-                "ratio": spread.ratio.as_ref().map(points),
+                "ratio": ratio,
                 "first_less": spread.first_less,
                 "difference_at": spread.headline_at,
             },

@@ -91,7 +91,7 @@ pub fn difference(spread: &PairSpread, draws: usize, ids: [&str; 2], singles: (f
 /// The same, from the draws.
 pub fn difference_of(comparison: &Comparison, draws: &Draws, a: usize, b: usize, indicator: Indicator) -> String {
     let ids = [a, b].map(|place| comparison.models[place].alternative.id.as_str());
-    match (PairSpread::of(comparison, draws, a, b, indicator), comparison.difference(a, b, indicator)) {
+    match (draws.spread(comparison, a, b, indicator), comparison.difference(a, b, indicator)) {
         (Some(spread), Some(single)) => difference(&spread, draws.settings.number, ids, (single.first, single.second)),
         _ => format!("{} and {} share no line", ids[0], ids[1]),
     }
@@ -99,7 +99,7 @@ pub fn difference_of(comparison: &Comparison, draws: &Draws, a: usize, b: usize,
 
 /// The spread of every indicator of a pair.
 pub fn spreads(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Vec<PairSpread> {
-    Indicator::ALL.into_iter().filter_map(|indicator| PairSpread::of(comparison, draws, a, b, indicator)).collect()
+    Indicator::ALL.into_iter().filter_map(|indicator| draws.spread(comparison, a, b, indicator)).collect()
 }
 
 /// The answer for a pair: what is clearly lower, what got worse, what is the same, what is not clear.
@@ -162,13 +162,12 @@ fn standing(comparison: &Comparison, draws: &Draws, indicator: Indicator) -> Opt
     let loads: Vec<f64> = comparison.models.iter().map(|model| model.load(indicator, comparison.per).value).collect();
     let least = (0..loads.len()).min_by(|a, b| loads[*a].total_cmp(&loads[*b]))?;
     let mut standing = Standing { least, same: Vec::new(), unclear: Vec::new(), clear: Vec::new() };
-    let own = draws.load(comparison, least, indicator);
     let mut others: Vec<usize> = (0..loads.len()).filter(|at| *at != least).collect();
     others.sort_by(|a, b| loads[*a].total_cmp(&loads[*b]));
     for at in others {
-        let differences: Vec<f64> = draws.load(comparison, at, indicator).iter().zip(own).map(|(other, own)| other - own).collect();
+        let difference = draws.difference(comparison, least, at, indicator);
         let matters = comparison.matters(indicator, &comparison.models[least]);
-        match faceload_core::analysis::finding(&Interval::of(&differences), loads[least], matters) {
+        match faceload_core::analysis::finding(&difference, loads[least], matters) {
             Finding::AboutTheSame => standing.same.push(at),
             Finding::NoClearDifference => standing.unclear.push(at),
             Finding::FirstLess | Finding::SecondLess => standing.clear.push(at),
@@ -215,7 +214,7 @@ pub fn ranked(comparison: &Comparison, draws: &Draws, indicator: Indicator) -> S
     let Some(standing) = standing(comparison, draws, indicator) else { return String::new() };
     let said = |at: &usize| {
         let value = comparison.models[*at].load(indicator, comparison.per).value;
-        let interval = Interval::of(draws.load(comparison, *at, indicator));
+        let interval = draws.interval(comparison, *at, indicator);
         (
             format!("{} {}", comparison.models[*at].alternative.id, by_interval(value, &interval)),
             range(&interval),
@@ -298,8 +297,8 @@ pub fn figure(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Fig
         rows.push(intervals(first, single.map(|single| single.first), &one.first, label, &unit));
         rows.push(intervals(second, single.map(|single| single.second), &one.second, label, &unit));
         rows.push(intervals(&format!("{second} less {first}"), Some(one.headline), &one.difference, label, &unit));
-        if let Some(ratio) = &one.ratio {
-            rows.push(intervals(&format!("{second} over {first}"), None, ratio, label, ""));
+        if let Some(ratios) = draws.pair(comparison, a, b, one.indicator).and_then(|pair| pair.ratios()) {
+            rows.push(intervals(&format!("{second} over {first}"), None, &Interval::of(&ratios), label, ""));
         }
         let (low, high) = wilson(one.first_less, number_of);
         let share = |share: f64| Cell::number(share, format!("{} %", write_to_place(share * 100.0, -1)));

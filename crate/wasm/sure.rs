@@ -131,7 +131,7 @@ pub fn sure(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         }
         let draws = DRAWN.with_borrow_mut(|kept| Draws::make(comparison, &pairs, settings(asked, 10_000), kept, |_| true));
         let of = |indicator: Indicator| -> Vec<Interval> {
-            (0..comparison.models.len()).map(|at| Interval::of(draws.load(comparison, at, indicator))).collect()
+            (0..comparison.models.len()).map(|at| draws.interval(comparison, at, indicator)).collect()
         };
         let intervals: Vec<Vec<Interval>> = Indicator::ALL.into_iter().map(of).collect();
         let points = |one: &Interval| [one.p5, one.p25, one.median, one.p75, one.p95];

@@ -1,6 +1,6 @@
 //! Draws: about the headline, paired, the same however they are made, and never of what is fixed.
 
-use faceload_core::analysis::{Columns, Design, Draws, Interval, Kept, Moments, PairSpread, Program, Settings, flows, load};
+use faceload_core::analysis::{Columns, Design, Draws, Interval, Kept, Moments, PairSpread, Program, Settings, load};
 use faceload_core::comparison::Comparison;
 use faceload_core::load::Indicator;
 use faceload_core::order::demo;
@@ -21,13 +21,12 @@ fn with_every_input_at_its_median_the_products_come_to_the_load() {
         for model in &comparison.models {
             for indicator in Indicator::ALL {
                 let mut columns = Columns::default();
-                let flows = flows(model, indicator, comparison.per, &mut columns);
                 let mut program = Program::default();
-                program.push(&flows);
+                program.push(model, &[indicator], comparison.per, &mut columns);
                 let medians: Vec<[f64; 1]> = columns.medians().into_iter().map(|median| [median]).collect();
                 let medians: Vec<&[f64]> = medians.iter().map(<[f64; 1]>::as_slice).collect();
                 let mut out = vec![Vec::new()];
-                program.ready().run(&medians, 1, &mut out);
+                program.run(&medians, 1, &mut out);
                 let (found, wanted) = (out[0][0], model.load(indicator, comparison.per).value);
                 assert!((found - wanted).abs() <= 1e-11 * wanted.abs(), "{name} {}: {found} for {wanted}", model.alternative.id);
             }
@@ -167,9 +166,7 @@ fn ten_thousand_equal_lines_are_drawn_as_one() {
         let mut columns = Columns::default();
         let mut program = Program::default();
         for model in &comparison.models {
-            for indicator in Indicator::ALL {
-                program.push(&flows(model, indicator, comparison.per, &mut columns));
-            }
+            program.push(model, &Indicator::ALL, comparison.per, &mut columns);
         }
         (program.steps(), columns.list().len())
     };

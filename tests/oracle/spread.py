@@ -18,7 +18,7 @@ def values(shape, u):
     """An input's values at numbers between 0 and 1, by SciPy's quantile functions."""
     kind, *ends = shape
     if kind == "lognormal":
-        return stats.lognorm.ppf(u, ends[0])
+        return stats.lognorm.ppf(u, ends[1], scale=ends[0])
     if kind == "uniform":
         return stats.uniform.ppf(u, ends[0], ends[1] - ends[0])
     low, median, high = ends

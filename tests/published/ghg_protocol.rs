@@ -27,7 +27,7 @@ fn load_of(line: &str, route: &str, head: &str, with: &str, stage: Stage, label:
     let model = comparison.model("only").expect("the order has one alternative");
     let found = model.contributions_to(Indicator::Co2e, Per::M2Year).find(|one| one.label == label && one.stage == stage);
     let one = found.unwrap_or_else(|| panic!("nothing of {label} in {}", stage.name()));
-    model.value_of(&model.parts[0], &Contribution { amount, ..one.clone() }, per)
+    model.value_of(&model.parts[0], &Contribution { amount: amount.into(), ..one.clone() }, per)
 }
 
 fn fixed<Q: Kind>(number: f64) -> Terms {

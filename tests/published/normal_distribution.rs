@@ -1,7 +1,8 @@
 //! The normal and lognormal distributions: values tabulated for the standard normal quantile, and quantiles, mean
 //! and spread of lognormal variates of median 1 (any handbook of statistics; digits from an independent library).
 
-use faceload_core::analysis::{Shape, Way, mean};
+use faceload_core::analysis::{Shape, mean};
+use faceload_core::inventory::Form;
 use faceload_core::quantity::{exp, ln, normal_quantile};
 
 #[test]
@@ -52,8 +53,8 @@ fn lognormal_variates_have_the_published_quantiles_and_moments() {
         [3.0, 0.549306144334, 1.162843873736, 0.593469354461, 0.340745212164, 0.405137726677, 2.468296419099, 2.934744097064],
     ] {
         assert!((0.5 * ln(gsd2) - sigma).abs() < 1e-12);
-        let shape = Shape::Lognormal { sigma };
-        let (first, second) = (mean(shape, &[Way::Power(1)]), mean(shape, &[Way::Power(2)]));
+        let shape = Shape::Lognormal { median: 1.0, sigma };
+        let (first, second) = (mean(shape, &[Form::Power(1)]), mean(shape, &[Form::Power(2)]));
         assert!((first - mean_published).abs() < 1e-10, "mean at {gsd2}");
         assert!(((second - first * first).sqrt() / first - variation).abs() < 1e-9, "variation at {gsd2}");
         for (share, published) in [(0.025, q025), (0.05, q05), (0.95, q95), (0.975, q975)] {
@@ -64,12 +65,12 @@ fn lognormal_variates_have_the_published_quantiles_and_moments() {
 
 #[test]
 fn a_mean_without_closed_form_agrees_with_draws_at_evenly_spread_numbers() {
-    // 1/(1 + 0.1 x) of a lognormal x, and 1/(1 - x) of a split triangular one.
+    // 1/(1 + x) of a lognormal x of median 0.1, and 1/(1 - x) of a split triangular one.
     let checked = [
-        (Shape::Lognormal { sigma: 0.42 }, Way::PerOnePlus(0.1_f64.to_bits())),
-        (Shape::Triangular { low: 0.0, median: 0.03, high: 0.2 }, Way::PerOneMinus(1.0_f64.to_bits())),
-        (Shape::Triangular { low: 0.2, median: 0.5, high: 1.0 }, Way::Power(3)),
-        (Shape::Uniform { low: 0.2, high: 1.0 }, Way::Power(-1)),
+        (Shape::Lognormal { median: 0.1, sigma: 0.42 }, Form::PerOnePlus),
+        (Shape::Triangular { low: 0.0, median: 0.03, high: 0.2 }, Form::PerOneMinus),
+        (Shape::Triangular { low: 0.2, median: 0.5, high: 1.0 }, Form::Power(3)),
+        (Shape::Uniform { low: 0.2, high: 1.0 }, Form::Power(-1)),
     ];
     const N: u32 = 200_000;
     for (shape, way) in checked {

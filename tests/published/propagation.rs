@@ -2,7 +2,8 @@
 //! with a shared input (elementary algebra of normal variates; digits from an independent library), through the
 //! program's own streams, columns and program.
 
-use faceload_core::analysis::{ColumnId, Design, Interval, Moments, Shape, Stream, Sum, Way, elasticity_of, mean, share_above_zero};
+use faceload_core::analysis::{ColumnId, Design, Interval, Moments, Shape, Stream, Sum, elasticity_of, mean, share_above_zero};
+use faceload_core::inventory::Form;
 use faceload_core::quantity::ln;
 
 const DRAWS: usize = 200_000;
@@ -18,7 +19,7 @@ fn drawn(name: &str, gsd2: f64) -> Vec<f64> {
     for (block, values) in values.chunks_mut(1000).enumerate() {
         Stream::new(7, name, Design::LatinHypercube).fill(block, values);
     }
-    Shape::Lognormal { sigma: sigma(gsd2) }.fill(&mut values);
+    Shape::Lognormal { median: 1.0, sigma: sigma(gsd2) }.fill(&mut values);
     values
 }
 
@@ -26,9 +27,9 @@ fn drawn(name: &str, gsd2: f64) -> Vec<f64> {
 fn a_product_of_three_lognormal_variates() {
     // a b^2/c with squared geometric standard deviations 1.2, 1.5 and 1.1.
     let gsd2 = [1.2, 1.5, 1.1];
-    let product = vec![(0, Way::Power(1)), (1, Way::Power(2)), (2, Way::Power(-1))];
+    let product = vec![(0, Form::Power(1)), (1, Form::Power(2)), (2, Form::Power(-1))];
     let sum = Sum([(product, 1.0)].into());
-    let of = |column: ColumnId| Shape::Lognormal { sigma: sigma(gsd2[usize::from(column)]) };
+    let of = |column: ColumnId| Shape::Lognormal { median: 1.0, sigma: sigma(gsd2[usize::from(column)]) };
     let found = Moments::with(&sum, |column, ways| mean(of(column), ways)).variance();
     assert!((found.mean - 1.0914331231091077).abs() < 1e-12);
     assert!((found.variance.sqrt() - 0.4772774304136098).abs() < 1e-12);
@@ -47,8 +48,8 @@ fn a_product_of_three_lognormal_variates() {
 
 #[test]
 fn a_sum_of_two_lognormal_variates() {
-    let sum = Sum([(vec![(0, Way::Power(1))], 1.0), (vec![(1, Way::Power(1))], 2.0)].into());
-    let found = Moments::with(&sum, |_, ways| mean(Shape::Lognormal { sigma: sigma(1.5) }, ways)).variance();
+    let sum = Sum([(vec![(0, Form::Power(1))], 1.0), (vec![(1, Form::Power(1))], 2.0)].into());
+    let found = Moments::with(&sum, |_, ways| mean(Shape::Lognormal { median: 1.0, sigma: sigma(1.5) }, ways)).variance();
     assert!((found.mean - 3.062288563215545).abs() < 1e-12);
     assert!((found.variance - 0.21858589206817172).abs() < 1e-12);
     let (x, y) = (drawn("x", 1.5), drawn("y", 1.5));

@@ -1,7 +1,8 @@
 //! Variance shares with exact values: the g-function of I. M. Sobol' and the function of Ishigami and Homma
 //! (A. Saltelli et al., Global Sensitivity Analysis, 2008, chapters 1 and 4), through the closed form the program uses.
 
-use faceload_core::analysis::{ColumnId, Moments, Shape, Sum, Way, mean};
+use faceload_core::analysis::{ColumnId, Moments, Shape, Sum, mean};
+use faceload_core::inventory::Form;
 
 /// prod (|4x - 2| + a)/(1 + a) with x even on (0, 1): |4x - 2| is even on (0, 2).
 fn g_function(a: &[f64]) -> Sum {
@@ -11,7 +12,7 @@ fn g_function(a: &[f64]) -> Sum {
         let (mut product, mut coefficient) = (Vec::new(), scale);
         for (place, a) in a.iter().enumerate() {
             if subset >> place & 1 == 1 {
-                product.push((place as ColumnId, Way::Power(1)));
+                product.push((place as ColumnId, Form::Power(1)));
             } else {
                 coefficient *= a;
             }
@@ -60,15 +61,15 @@ fn the_g_function_has_its_published_shares() {
 fn ishigami() -> Sum {
     let (y1, y2, x3) = (0, 1, 2);
     let mut sum = Sum::default();
-    sum.0.insert(vec![(y1, Way::Power(1))], 1.0);
-    sum.0.insert(vec![(y2, Way::Power(2))], 7.0);
-    sum.0.insert(vec![(y1, Way::Power(1)), (x3, Way::Power(4))], 0.1);
+    sum.0.insert(vec![(y1, Form::Power(1))], 1.0);
+    sum.0.insert(vec![(y2, Form::Power(2))], 7.0);
+    sum.0.insert(vec![(y1, Form::Power(1)), (x3, Form::Power(4))], 0.1);
     sum
 }
 
 /// The mean of powers of sin x: 0 for odd ones, else (n - 1)!!/n!!; of x: pi^n/(n + 1).
-fn mean_of_powers(column: ColumnId, ways: &[Way]) -> f64 {
-    let power: i8 = ways.iter().map(|way| if let Way::Power(power) = way { *power } else { 0 }).sum();
+fn mean_of_powers(column: ColumnId, forms: &[Form]) -> f64 {
+    let power: i8 = forms.iter().map(|form| if let Form::Power(power) = form { *power } else { 0 }).sum();
     if column == 2 {
         return (0..power).fold(1.0, |product, _| product * std::f64::consts::PI) / f64::from(power + 1);
     }

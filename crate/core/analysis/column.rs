@@ -2,8 +2,7 @@
 //!
 //! With u from the input's stream and z the normal quantile of u:
 //!
-//! - lognormal: x = m exp(sigma z), sigma = ln(high/low)/3.2897; kept as exp(sigma z), so that a moved median
-//!   redoes products only;
+//! - lognormal: x = m exp(sigma z), sigma = ln(high/low)/3.2897;
 //! - triangular, split at the median m: x = m - (m - low)(1 - sqrt(2u)) below, mirrored above;
 //! - uniform: x = low + (high - low) u.
 //!
@@ -21,8 +20,10 @@ const WIDTH_90: f64 = 3.289_707_253_902_945;
 /// How an input is drawn; its unit's base is in it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Shape {
-    /// exp(sigma z); the median stands apart.
+    /// Its logarithm is normal.
     Lognormal {
+        /// The median.
+        median: f64,
         /// The standard deviation of the logarithm.
         sigma: f64,
     },
@@ -45,8 +46,8 @@ pub enum Shape {
 }
 
 impl Shape {
-    /// The shape of an input and the median that stands apart from it; none where it is not drawn.
-    pub fn of(input: &Input) -> Option<(Self, f64)> {
+    /// The shape of an input; none where it is not drawn.
+    pub fn of(input: &Input) -> Option<Self> {
         let base = input.unit.base();
         let median = input.value * base;
         let (low, high) = input.bounds();
@@ -55,16 +56,16 @@ impl Shape {
             Spread::Fixed => None,
             // A choice that is not made: none of it.
             Spread::Lognormal if median == 0.0 => None,
-            Spread::Lognormal => Some((Self::Lognormal { sigma: ln(high / low) / WIDTH_90 }, median)),
-            Spread::Triangular => Some((Self::Triangular { low: low.min(median), median, high: high.max(median) }, 1.0)),
-            Spread::Uniform => Some((Self::Uniform { low, high }, 1.0)),
+            Spread::Lognormal => Some(Self::Lognormal { median, sigma: ln(high / low) / WIDTH_90 }),
+            Spread::Triangular => Some(Self::Triangular { low: low.min(median), median, high: high.max(median) }),
+            Spread::Uniform => Some(Self::Uniform { low, high }),
         }
     }
 
     /// The value at a number between 0 and 1.
     pub fn at(self, u: f64) -> f64 {
         match self {
-            Self::Lognormal { sigma } => exp(sigma * normal_quantile(u)),
+            Self::Lognormal { median, sigma } => median * exp(sigma * normal_quantile(u)),
             Self::Triangular { low, median, high } => triangular(u, low, median, high),
             Self::Uniform { low, high } => low + (high - low) * u,
         }
@@ -75,9 +76,9 @@ impl Shape {
         wide(
             #[inline(always)]
             || match self {
-                Self::Lognormal { sigma } => {
+                Self::Lognormal { median, sigma } => {
                     normal_quantiles(numbers);
-                    each(numbers, |z| exp(sigma * z));
+                    each(numbers, |z| median * exp(sigma * z));
                 }
                 Self::Triangular { low, median, high } => each(numbers, |u| triangular(u, low, median, high)),
                 Self::Uniform { low, high } => each(numbers, |u| low + (high - low) * u),

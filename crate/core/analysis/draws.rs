@@ -4,15 +4,18 @@
 //! what they have in common cancels in their difference. A draw touches the products of one order's
 //! totals, never its lines. The drawn values are kept: after an edit only the products are redone.
 
+use std::cell::RefCell;
 use std::collections::BTreeMap;
 
 use crate::comparison::Comparison;
 use crate::load::{Indicator, Model, Per};
 
 use super::column::{Drawn, Shape};
-use super::program::{Program, Ready};
+use super::columns::Columns;
+use super::finding::PairSpread;
+use super::interval::Interval;
+use super::program::Program;
 use super::stream::{BLOCK, Design};
-use super::sum::{Columns, flows};
 
 /// How draws are made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -68,6 +71,15 @@ pub struct Draws {
     models: Vec<On>,
     /// By model, then by indicator.
     loads: Vec<Vec<f64>>,
+    known: RefCell<Known>,
+}
+
+/// What the draws were asked before, by places of loads; a spread by its pair and indicator.
+#[derive(Debug, Clone, Default)]
+struct Known {
+    loads: BTreeMap<usize, Interval>,
+    differences: BTreeMap<(usize, usize), Interval>,
+    spreads: BTreeMap<(usize, usize, usize), PairSpread>,
 }
 
 /// A pair's loads in every draw.
@@ -107,9 +119,7 @@ impl Draws {
             let on = On { place, jobs: jobs.to_vec() };
             if !models.contains(&on) {
                 models.push(on);
-                for indicator in Indicator::ALL {
-                    program.push(&flows(model, indicator, comparison.per, &mut columns));
-                }
+                program.push(model, &Indicator::ALL, comparison.per, &mut columns);
             }
         };
         for (at, model) in comparison.models.iter().enumerate() {
@@ -122,8 +132,7 @@ impl Draws {
                 push(*b, &jobs, &second);
             }
         }
-        let ready = program.ready();
-        let mut loads = vec![Vec::with_capacity(settings.number); program.outputs()];
+        let mut loads = vec![Vec::with_capacity(settings.number); program.loads()];
         let mut done = 0;
         while done < settings.number {
             let batch = BATCH.min(settings.number - done);
@@ -132,29 +141,85 @@ impl Draws {
             let values = if settings.number <= BATCH { &mut *kept } else { fresh };
             values.fill(columns.list(), done, batch, settings);
             let values: Vec<&[f64]> = columns.list().iter().map(|(drawn, _)| values.of(drawn)).collect();
-            run(&ready, &values, batch, settings.threads, &mut loads);
+            run(&program, &values, batch, settings.threads, &mut loads);
             done += batch;
             if !go_on(done) {
                 break;
             }
         }
-        Self { settings: Settings { number: done, ..settings }, asked: settings.number, inputs: columns.list().len(), models, loads }
+        Self {
+            settings: Settings { number: done, ..settings },
+            asked: settings.number,
+            inputs: columns.list().len(),
+            models,
+            loads,
+            known: RefCell::default(),
+        }
     }
 
     /// An alternative's loads on the lines of the table.
     pub fn load(&self, comparison: &Comparison, at: usize, indicator: Indicator) -> &[f64] {
-        self.on(at, &comparison.table_jobs(comparison.places[at]), indicator).unwrap_or_default()
+        self.on_table(comparison, at, indicator).map_or(&[], |load| &self.loads[load])
+    }
+
+    /// Their interval.
+    pub fn interval(&self, comparison: &Comparison, at: usize, indicator: Indicator) -> Interval {
+        self.on_table(comparison, at, indicator).map_or_else(|| Interval::of(&[]), |load| self.interval_of(load))
+    }
+
+    /// The interval of an alternative's loads less another's, on the lines of the table.
+    pub fn difference(&self, comparison: &Comparison, first: usize, second: usize, indicator: Indicator) -> Interval {
+        match (self.on_table(comparison, first, indicator), self.on_table(comparison, second, indicator)) {
+            (Some(first), Some(second)) => self.difference_of(first, second),
+            _ => Interval::of(&[]),
+        }
     }
 
     /// A pair's loads on the lines both can make.
     pub fn pair(&self, comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Option<PairDraws<'_>> {
-        let jobs = comparison.shared(a, b);
-        Some(PairDraws { first: self.on(a, &jobs, indicator)?, second: self.on(b, &jobs, indicator)? })
+        let (first, second) = self.places(comparison, a, b, indicator)?;
+        Some(PairDraws { first: &self.loads[first], second: &self.loads[second] })
     }
 
-    fn on(&self, place: usize, jobs: &[usize], indicator: Indicator) -> Option<&[f64]> {
+    /// The intervals of these and of their difference.
+    pub(super) fn pair_intervals(&self, comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Option<[Interval; 3]> {
+        let (first, second) = self.places(comparison, a, b, indicator)?;
+        Some([self.interval_of(first), self.interval_of(second), self.difference_of(first, second)])
+    }
+
+    /// What they say of the pair, worked out once.
+    pub fn spread(&self, comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Option<PairSpread> {
+        let key = (a, b, indicator as usize);
+        let known = self.known.borrow().spreads.get(&key).copied();
+        known.or_else(|| {
+            let spread = PairSpread::of(comparison, self, a, b, indicator)?;
+            self.known.borrow_mut().spreads.insert(key, spread);
+            Some(spread)
+        })
+    }
+
+    fn interval_of(&self, load: usize) -> Interval {
+        *self.known.borrow_mut().loads.entry(load).or_insert_with(|| Interval::of(&self.loads[load]))
+    }
+
+    fn difference_of(&self, first: usize, second: usize) -> Interval {
+        let pair = PairDraws { first: &self.loads[first], second: &self.loads[second] };
+        *self.known.borrow_mut().differences.entry((first, second)).or_insert_with(|| Interval::of(&pair.differences()))
+    }
+
+    fn places(&self, comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Option<(usize, usize)> {
+        let jobs = comparison.shared(a, b);
+        Some((self.on(a, &jobs, indicator)?, self.on(b, &jobs, indicator)?))
+    }
+
+    fn on_table(&self, comparison: &Comparison, at: usize, indicator: Indicator) -> Option<usize> {
+        self.on(at, &comparison.table_jobs(comparison.places[at]), indicator)
+    }
+
+    /// The place of a load.
+    fn on(&self, place: usize, jobs: &[usize], indicator: Indicator) -> Option<usize> {
         let model = self.models.iter().position(|on| on.place == place && on.jobs == jobs)?;
-        self.loads.get(model * Indicator::ALL.len() + indicator as usize).map(Vec::as_slice)
+        Some(model * Indicator::ALL.len() + indicator as usize)
     }
 }
 
@@ -193,12 +258,12 @@ pub fn loads_of(models: &[&Model], indicator: Indicator, per: Per, settings: Set
     let mut columns = Columns::default();
     let mut program = Program::default();
     for model in models {
-        program.push(&flows(model, indicator, per, &mut columns));
+        program.push(model, &[indicator], per, &mut columns);
     }
     kept.fill(columns.list(), 0, settings.number, settings);
     let values: Vec<&[f64]> = columns.list().iter().map(|(drawn, _)| kept.of(drawn)).collect();
     let mut loads = vec![Vec::with_capacity(settings.number); models.len()];
-    program.ready().run(&values, settings.number, &mut loads);
+    program.run(&values, settings.number, &mut loads);
     loads
 }
 
@@ -209,13 +274,13 @@ pub fn differences_of(models: [&Model; 2], indicator: Indicator, per: Per, setti
 }
 
 /// Runs a program on a batch, its draws cut into as many pieces as there are threads.
-fn run(ready: &Ready, values: &[&[f64]], draws: usize, threads: usize, loads: &mut [Vec<f64>]) {
+fn run(program: &Program, values: &[&[f64]], draws: usize, threads: usize, loads: &mut [Vec<f64>]) {
     let piece = draws.div_ceil(threads.max(1)).max(1);
     let pieces: Vec<(usize, usize)> = (0..draws).step_by(piece).map(|from| (from, draws.min(from + piece))).collect();
     let made = shared(&pieces, threads, |(from, to)| {
         let values: Vec<&[f64]> = values.iter().map(|column| &column[*from..*to]).collect();
         let mut out = vec![Vec::with_capacity(to - from); loads.len()];
-        ready.run(&values, to - from, &mut out);
+        program.run(&values, to - from, &mut out);
         out
     });
     for piece in made {

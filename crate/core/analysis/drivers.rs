@@ -8,11 +8,13 @@ use std::collections::BTreeMap;
 
 use crate::comparison::Comparison;
 use crate::factors::{Grade, Input};
+use crate::inventory::Form;
 use crate::load::{Indicator, Model};
 
 use super::column::Drawn;
+use super::columns::{ColumnId, Columns};
 use super::elasticity::gradient;
-use super::sum::{ColumnId, Columns, Sum, load};
+use super::sum::{Sum, load};
 use super::variance::Moments;
 
 /// One input of a difference.
@@ -155,7 +157,7 @@ fn value_at(sum: &Sum, medians: &[f64], moved: ColumnId, x: f64) -> f64 {
 }
 
 fn value(sum: &Sum, at: impl Fn(ColumnId) -> f64) -> f64 {
-    let of = |product: &[(ColumnId, super::sum::Way)]| product.iter().fold(1.0, |value, (column, way)| value * way.at(at(*column)));
+    let of = |product: &[(ColumnId, Form)]| product.iter().fold(1.0, |value, (column, way)| value * way.at(at(*column)));
     sum.0.iter().fold(0.0, |whole, (product, coefficient)| whole + coefficient * of(product))
 }
 

@@ -12,7 +12,7 @@ use crate::comparison::{Comparison, SMALL_SHARE};
 use crate::load::Indicator;
 
 use super::draws::Draws;
-use super::interval::{Interval, share_above_zero};
+use super::interval::{Interval, share_above_zero, share_below};
 
 /// What the draws say.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -40,7 +40,7 @@ impl Finding {
 }
 
 /// A pair in one indicator, as the draws have it.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PairSpread {
     /// The indicator.
     pub indicator: Indicator,
@@ -52,8 +52,6 @@ pub struct PairSpread {
     pub second: Interval,
     /// Second less first, draw by draw.
     pub difference: Interval,
-    /// Second over first, draw by draw; none where a first load is 0.
-    pub ratio: Option<Interval>,
     /// In what share of the draws the first loads less, a tie counted half.
     pub first_less: f64,
     /// At what share of the draws' differences the headline lies.
@@ -69,18 +67,15 @@ impl PairSpread {
         let single = comparison.difference(a, b, indicator)?;
         let (model, _) = comparison.of_pair(a, b)?;
         let differences = pair.differences();
-        let (first, second) = (Interval::of(pair.first), Interval::of(pair.second));
-        let difference = Interval::of(&differences);
-        let below: Vec<f64> = differences.iter().map(|one| single.value() - one).collect();
+        let [first, second, difference] = draws.pair_intervals(comparison, a, b, indicator)?;
         Some(Self {
             indicator,
             headline: single.value(),
             first,
             second,
             difference,
-            ratio: pair.ratios().map(|ratios| Interval::of(&ratios)),
             first_less: share_above_zero(&differences),
-            headline_at: share_above_zero(&below),
+            headline_at: share_below(&differences, single.value()),
             finding: finding(&difference, first.median.min(second.median), comparison.matters(indicator, &model)),
         })
     }

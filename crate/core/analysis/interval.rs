@@ -4,6 +4,8 @@
 //! Hyndman and Fan, The American Statistician 50 (1996) 361). No p-values, no standard errors of means:
 //! the number of draws is a choice, not a sample.
 
+use super::order_statistics::order_statistics;
+
 /// The median and the middle 50 and 90 % of some draws.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Interval {
@@ -43,33 +45,35 @@ impl Interval {
     }
 }
 
-/// Quantiles, their shares rising.
+/// Quantiles, their shares rising; all 0 where there are no draws.
 pub fn quantiles<const N: usize>(draws: &[f64], shares: [f64; N]) -> [f64; N] {
-    let mut values = draws.to_vec();
-    let mut found = [0.0; N];
-    // From one quantile to the next only what lies above it is looked at.
-    let mut from = 0;
-    for (quantile, share) in found.iter_mut().zip(shares) {
-        let Some(last) = values.len().checked_sub(1) else { continue };
-        let place = last as f64 * share;
-        let below = place.floor() as usize;
-        let rest = &mut values[from..];
-        let (_, low, above) = rest.select_nth_unstable_by(below - from, f64::total_cmp);
-        let next = above.iter().copied().fold(f64::INFINITY, f64::min);
-        let next = if above.is_empty() { *low } else { next };
-        *quantile = *low + (place - below as f64) * (next - *low);
-        from = below;
+    let Some(last) = draws.len().checked_sub(1) else { return [0.0; N] };
+    let at = shares.map(|share| last as f64 * share);
+    let places: Vec<usize> = at.iter().flat_map(|at| [*at as usize, last.min(*at as usize + 1)]).collect();
+    let values = order_statistics(draws, &places);
+    let mut found = at;
+    for ((quantile, at), pair) in found.iter_mut().zip(at).zip(values.chunks_exact(2)) {
+        *quantile = pair[0] + at.fract() * (pair[1] - pair[0]);
     }
     found
 }
 
 /// In how many of some draws a difference is above zero, a draw of no difference counted half.
 pub fn share_above_zero(differences: &[f64]) -> f64 {
-    if differences.is_empty() {
+    share(differences, |one| *one > 0.0, |one| *one == 0.0)
+}
+
+/// In how many of some draws a value is below one, a draw of just that value counted half.
+pub fn share_below(draws: &[f64], value: f64) -> f64 {
+    share(draws, |one| *one < value, |one| *one == value)
+}
+
+fn share(draws: &[f64], whole: impl Fn(&f64) -> bool, half: impl Fn(&f64) -> bool) -> f64 {
+    if draws.is_empty() {
         return 0.5;
     }
-    let halves: usize = differences.iter().map(|one| if *one > 0.0 { 2 } else { usize::from(*one == 0.0) }).sum();
-    halves as f64 / (2 * differences.len()) as f64
+    let halves = draws.iter().fold(0, |sum, one| sum + 2 * u64::from(whole(one)) + u64::from(half(one)));
+    halves as f64 / (2 * draws.len()) as f64
 }
 
 /// The sampling error of a share of n draws: Wilson's 95 % interval (J. Am. Stat. Assoc. 22 (1927) 209).

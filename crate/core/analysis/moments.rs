@@ -1,11 +1,11 @@
 //! Moments: the mean of a function of one drawn input, exact or to the last digits.
 //!
-//! - lognormal, x to the power p: exp(p^2 sigma^2 / 2); other functions by the trapezoidal rule in z, which
+//! - lognormal, x to the power p: m^p exp(p^2 sigma^2 / 2); other functions by the trapezoidal rule in z, which
 //!   converges faster than any power for them;
 //! - triangular and uniform: 20 points of Gauss and Legendre on each side of the median, exact for powers up to 38.
 
 use super::column::Shape;
-use super::sum::Way;
+use crate::inventory::Form;
 use crate::quantity::exp;
 
 /// Points and weights of Gauss and Legendre on (0, 1).
@@ -32,15 +32,15 @@ const GAUSS: [(f64, f64); 20] = [
     (0.9965642995925474, 0.008807003569575447),
 ];
 
-/// The mean of a product of ways in which one drawn input stands.
-pub fn mean(shape: Shape, ways: &[Way]) -> f64 {
-    let at = |x: f64| ways.iter().fold(1.0, |product, way| product * way.at(x));
+/// The mean of a product of forms in which one drawn input stands.
+pub fn mean(shape: Shape, forms: &[Form]) -> f64 {
+    let at = |x: f64| forms.iter().fold(1.0, |product, form| product * form.at(x));
     match shape {
-        Shape::Lognormal { sigma } => {
-            let powers: Option<f64> = ways.iter().map(|way| if let Way::Power(power) = way { Some(f64::from(*power)) } else { None }).sum();
-            match powers {
-                Some(power) => exp(0.5 * power * power * sigma * sigma),
-                None => lognormal(sigma, at),
+        Shape::Lognormal { median, sigma } => {
+            let power = |form: &Form| if let Form::Power(power) = form { Some(f64::from(*power)) } else { None };
+            match forms.iter().map(power).sum::<Option<f64>>() {
+                Some(power) => at(median) * exp(0.5 * power * power * sigma * sigma),
+                None => lognormal(sigma, |x| at(median * x)),
             }
         }
         // With s = sqrt(2u) below the median and sqrt(2 - 2u) above, du = s ds on either side.

@@ -59,7 +59,7 @@ pub struct Unvaried {
 }
 
 /// The colours that a face is given, in this order.
-const PALETTE: [Colour; 6] = [Colour::Black, Colour::Red, Colour::Blue, Colour::Green, Colour::Yellow, Colour::Brown];
+pub const PALETTE: [Colour; 6] = [Colour::Black, Colour::Red, Colour::Blue, Colour::Green, Colour::Yellow, Colour::Brown];
 
 /// How many values are tried on an axis.
 pub const POINTS: usize = 41;

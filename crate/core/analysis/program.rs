@@ -1,258 +1,127 @@
-//! A program: many sums of products, each shared part worked out once, 40 draws at a time.
+//! A program: the loads of models in a few draws at a time, whatever they share worked out once.
 //!
-//! A sum is taken apart by what its products share most (x y + x z = x (y + z)), so that (1 + a)(1 + b) costs three
-//! steps again after it was multiplied out. Equal steps are one step, whoever needs them.
+//! Steps make amounts and factors of the drawn columns; a load is the sum of amounts times factors. Flows of a part that
+//! have the same factors in every indicator are one amount.
 
-use std::collections::BTreeMap;
+use std::rc::Rc;
 
-use super::sum::{ColumnId, Flow, Sum, Way};
+use crate::inventory::{Form, Terms as Formula};
+use crate::load::{Contribution, Indicator, Model, Part, Per, Plan};
 use crate::quantity::wide;
 
+use super::columns::Columns;
+use super::steps::{At, Scaled, Step, Steps, Terms};
+
 /// Draws worked on at once.
-pub const LANES: usize = 40;
+const LANES: usize = 24;
 
-/// A step's place.
-type At = u32;
+type Lanes = [f64; LANES];
 
-/// One step: what it makes from steps before it.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
-enum Step {
-    /// A column.
-    Drawn(ColumnId),
-    /// 1/x.
-    Reciprocal(At),
-    /// 1/(1 + scale x), the scale by its bits.
-    PerOnePlus(At, u64),
-    /// The product of two.
-    Times(At, At),
-    /// A constant and multiples of steps, coefficients by their bits.
-    Sum(u64, Vec<(u64, At)>),
-}
+/// The factors of a flow, by indicator; none where it is not counted.
+type Factors = [Option<Scaled>; Indicator::ALL.len()];
 
-/// Steps in an order in which they can be taken, and which of them are wanted.
+/// The steps, and what makes each load: an amount, its factor, and how many times.
 #[derive(Debug, Clone, Default)]
 pub struct Program {
-    steps: Vec<Step>,
-    known: BTreeMap<Step, At>,
-    outputs: Vec<At>,
+    steps: Steps,
+    /// Sums that were taken apart.
+    known: Vec<(Terms, Scaled)>,
+    loads: Vec<Vec<(At, At, f64)>>,
 }
 
 impl Program {
-    /// Adds an output: the sum of flows.
-    pub fn push(&mut self, flows: &[Flow]) {
-        let mut sum = Vec::new();
-        for flow in flows {
-            let amount = self.factored(&flow.amount);
-            let factor = self.factored(&flow.factor);
-            let product = self.step(Step::Times(amount.min(factor), amount.max(factor)));
-            sum.push((flow.by.to_bits(), product));
+    /// Adds a model's loads in some indicators.
+    pub fn push(&mut self, model: &Model, indicators: &[Indicator], per: Per, columns: &mut Columns) {
+        let mut loads = vec![Vec::new(); indicators.len()];
+        for part in &model.parts {
+            let by = 1.0 / model.divisor(part, per);
+            for (factors, amount) in self.amounts(part, indicators, per, columns) {
+                let (amount, times) = self.sum(amount);
+                for (load, indicator) in loads.iter_mut().zip(indicators) {
+                    load.extend(factors[*indicator as usize].map(|(factor, scale)| (amount, factor, times * scale * by)));
+                }
+            }
         }
-        let output = self.step(Step::Sum(0.0_f64.to_bits(), sum));
-        self.outputs.push(output);
+        self.loads.extend(loads);
     }
 
-    /// How many outputs it has.
-    pub fn outputs(&self) -> usize {
-        self.outputs.len()
+    /// What flows in a part, by the factors it has.
+    fn amounts(&mut self, part: &Part, indicators: &[Indicator], per: Per, columns: &mut Columns) -> Vec<(Factors, Terms)> {
+        let mut amounts: Vec<(Factors, Terms)> = Vec::new();
+        let counts = |one: &&Contribution| indicators.contains(&one.indicator) && Plan::counts(one.stage, per);
+        let counted: Vec<&Contribution> = part.plan.contributions.iter().filter(counts).collect();
+        for flow in counted.chunk_by(|one, next| Rc::ptr_eq(&one.amount, &next.amount)) {
+            let amount = self.terms(&flow[0].amount, part, columns);
+            if amount.is_empty() {
+                continue;
+            }
+            let mut factors = Factors::default();
+            for one in flow {
+                let factor = self.terms(&one.factor, part, columns);
+                factors[one.indicator as usize] = (!factor.is_empty()).then(|| self.sum(factor));
+            }
+            match amounts.iter_mut().find(|(known, _)| *known == factors) {
+                Some((_, terms)) => terms.extend(amount),
+                None => amounts.push((factors, amount)),
+            }
+        }
+        amounts
+    }
+
+    fn terms(&mut self, formula: &Formula, part: &Part, columns: &mut Columns) -> Terms {
+        let (mut terms, mut product) = (Terms::new(), Vec::new());
+        for term in &formula.0 {
+            if let Some(coefficient) = columns.coefficient(term, part, &mut product) {
+                terms.push((product.iter().map(|form| self.steps.form(*form)).collect(), coefficient));
+            }
+        }
+        terms
+    }
+
+    /// The steps of a sum, its equal products put together.
+    fn sum(&mut self, mut terms: Terms) -> Scaled {
+        terms.sort_by(|a, b| a.0.cmp(&b.0));
+        terms.dedup_by(|next, kept| {
+            let same = next.0 == kept.0;
+            if same {
+                kept.1 += next.1;
+            }
+            same
+        });
+        terms.retain(|(_, coefficient)| *coefficient != 0.0);
+        if let Some((_, known)) = self.known.iter().find(|(known, _)| *known == terms) {
+            return *known;
+        }
+        let made = self.steps.sum(terms.clone());
+        self.known.push((terms, made));
+        made
+    }
+
+    /// How many loads it works out.
+    pub fn loads(&self) -> usize {
+        self.loads.len()
     }
 
     /// How many steps it takes.
     pub fn steps(&self) -> usize {
-        self.steps.len()
+        self.steps.list().len() + self.loads.iter().map(Vec::len).sum::<usize>()
     }
 
-    /// The steps in words, one a line, and last the outputs: for those who want to run the same elsewhere.
+    /// The steps and the loads in words, one a line: for those who want to run the same elsewhere.
     pub fn listing(&self) -> Vec<String> {
-        let word = |step: &Step| match step {
-            Step::Drawn(column) => format!("drawn {column}"),
-            Step::Reciprocal(a) => format!("reciprocal {a}"),
-            Step::PerOnePlus(a, scale) => format!("per-one-plus {a} {}", f64::from_bits(*scale)),
+        let step = |step: &Step| match step {
+            Step::One => "one".to_owned(),
+            Step::Form(column, Form::Power(power)) => format!("power {column} {power}"),
+            Step::Form(column, Form::PerOnePlus) => format!("per-one-plus {column}"),
+            Step::Form(column, Form::PerOneMinus) => format!("per-one-minus {column}"),
             Step::Times(a, b) => format!("times {a} {b}"),
-            Step::Sum(constant, list) => {
-                let list: String = list.iter().map(|(by, at)| format!(" {} {at}", f64::from_bits(*by))).collect();
-                format!("sum {}{list}", f64::from_bits(*constant))
-            }
+            Step::Sum(list) => list.iter().fold("sum".to_owned(), |line, (at, by)| format!("{line} {at} {}", f64::from_bits(*by))),
         };
-        let outputs: String = self.outputs.iter().map(|output| format!(" {output}")).collect();
-        self.steps.iter().map(word).chain([format!("outputs{outputs}")]).collect()
+        let load = |load: &Vec<(At, At, f64)>| load.iter().fold("load".to_owned(), |line, (a, b, by)| format!("{line} {a} {b} {by}"));
+        self.steps.list().iter().map(step).chain(self.loads.iter().map(load)).collect()
     }
 
-    fn step(&mut self, step: Step) -> At {
-        if let Some(known) = self.known.get(&step) {
-            return *known;
-        }
-        let at = self.steps.len() as At;
-        self.steps.push(step.clone());
-        self.known.insert(step, at);
-        at
-    }
-
-    /// The step that makes a sum.
-    fn factored(&mut self, sum: &Sum) -> At {
-        let terms = sum.0.iter().map(|(product, coefficient)| (product.clone(), *coefficient)).collect();
-        self.taken_apart(terms)
-    }
-
-    fn taken_apart(&mut self, terms: Vec<(Vec<(ColumnId, Way)>, f64)>) -> At {
-        let mut uses: BTreeMap<(ColumnId, Way), usize> = BTreeMap::new();
-        for one in terms.iter().flat_map(|(product, _)| product) {
-            *uses.entry(*one).or_insert(0) += 1;
-        }
-        // The first of those used most.
-        let most = uses.iter().fold(None, |most: Option<(&(ColumnId, Way), usize)>, (one, uses)| match most {
-            Some((_, known)) if known >= *uses => most,
-            _ => Some((one, *uses)),
-        });
-        if let Some((shared, uses)) = most.filter(|(_, uses)| *uses > 1) {
-            let shared = *shared;
-            debug_assert!(uses > 1);
-            let (with, mut rest): (Vec<_>, Vec<_>) = terms.into_iter().partition(|(product, _)| product.contains(&shared));
-            let with =
-                with.into_iter().map(|(product, coefficient)| (product.into_iter().filter(|one| *one != shared).collect(), coefficient));
-            let inner = self.taken_apart(with.collect());
-            let x = self.way(shared);
-            let product = self.step(Step::Times(x.min(inner), x.max(inner)));
-            if rest.is_empty() {
-                return product;
-            }
-            // What is left is a sum of its own, with the product beside it.
-            let (constant, mut list) = self.plain(&mut rest);
-            list.push((1.0_f64.to_bits(), product));
-            return self.step(Step::Sum(constant, list));
-        }
-        let (constant, list) = self.plain(&mut terms.clone());
-        self.step(Step::Sum(constant, list))
-    }
-
-    /// The constant of some terms and the steps of the others.
-    fn plain(&mut self, terms: &mut Vec<(Vec<(ColumnId, Way)>, f64)>) -> (u64, Vec<(u64, At)>) {
-        let mut constant = 0.0;
-        terms.retain(|(product, coefficient)| {
-            if product.is_empty() {
-                constant += coefficient;
-            }
-            !product.is_empty()
-        });
-        let mut uses: BTreeMap<(ColumnId, Way), usize> = BTreeMap::new();
-        for one in terms.iter().flat_map(|(product, _)| product) {
-            *uses.entry(*one).or_insert(0) += 1;
-        }
-        if uses.values().any(|uses| *uses > 1) {
-            let inner = self.taken_apart(std::mem::take(terms));
-            return (constant.to_bits(), vec![(1.0_f64.to_bits(), inner)]);
-        }
-        let mut list = Vec::new();
-        for (product, coefficient) in terms.iter() {
-            let mut at = None;
-            for one in product {
-                let x = self.way(*one);
-                at = Some(match at {
-                    None => x,
-                    Some(before) => self.step(Step::Times(x.min(before), x.max(before))),
-                });
-            }
-            list.extend(at.map(|at| (coefficient.to_bits(), at)));
-        }
-        (constant.to_bits(), list)
-    }
-
-    fn way(&mut self, (column, way): (ColumnId, Way)) -> At {
-        let x = self.step(Step::Drawn(column));
-        match way {
-            Way::PerOnePlus(scale) => self.step(Step::PerOnePlus(x, scale)),
-            Way::PerOneMinus(scale) => self.step(Step::PerOnePlus(x, (-f64::from_bits(scale)).to_bits())),
-            Way::Power(power) => {
-                let mut at = x;
-                for _ in 1..power.unsigned_abs() {
-                    at = self.step(Step::Times(x, at));
-                }
-                if power < 0 { self.step(Step::Reciprocal(at)) } else { at }
-            }
-        }
-    }
-
-    /// The program as it is run: each step's place in a small store, used again once free.
-    pub fn ready(&self) -> Ready {
-        let mut last = vec![0; self.steps.len()];
-        for (place, step) in self.steps.iter().enumerate() {
-            step.inputs(|input| last[input as usize] = place);
-        }
-        for output in &self.outputs {
-            last[*output as usize] = usize::MAX;
-        }
-        let mut slot = vec![0_u32; self.steps.len()];
-        let mut free: Vec<u32> = Vec::new();
-        let mut slots = 0;
-        let mut moves = Vec::new();
-        for (place, step) in self.steps.iter().enumerate() {
-            let mut ended = Vec::new();
-            step.inputs(|input| {
-                if last[input as usize] == place && !ended.contains(&slot[input as usize]) {
-                    ended.push(slot[input as usize]);
-                }
-            });
-            // Its own slot is never one of its inputs'.
-            let own = free.pop().unwrap_or_else(|| {
-                slots += 1;
-                slots - 1
-            });
-            slot[place] = own;
-            free.extend(ended);
-            moves.push(step.moved(own, &slot));
-        }
-        Ready { moves, slots: slots as usize, outputs: self.outputs.iter().map(|output| slot[*output as usize]).collect() }
-    }
-}
-
-impl Step {
-    fn inputs(&self, mut each: impl FnMut(At)) {
-        match self {
-            Self::Drawn(_) => {}
-            Self::Reciprocal(a) | Self::PerOnePlus(a, _) => each(*a),
-            Self::Times(a, b) => {
-                each(*a);
-                each(*b);
-            }
-            Self::Sum(_, list) => list.iter().for_each(|(_, at)| each(*at)),
-        }
-    }
-
-    fn moved(&self, own: u32, slot: &[u32]) -> Move {
-        let of = |at: &At| slot[*at as usize];
-        match self {
-            Self::Drawn(column) => Move::Drawn(own, *column),
-            Self::Reciprocal(a) => Move::Reciprocal(own, of(a)),
-            Self::PerOnePlus(a, scale) => Move::PerOnePlus(own, of(a), f64::from_bits(*scale)),
-            Self::Times(a, b) => Move::Times(own, of(a), of(b)),
-            Self::Sum(constant, list) => {
-                Move::Sum(own, f64::from_bits(*constant), list.iter().map(|(by, at)| (f64::from_bits(*by), of(at))).collect())
-            }
-        }
-    }
-}
-
-/// A step with the places it reads and writes.
-#[derive(Debug, Clone)]
-enum Move {
-    Drawn(u32, ColumnId),
-    Reciprocal(u32, u32),
-    PerOnePlus(u32, u32, f64),
-    Times(u32, u32, u32),
-    Sum(u32, f64, Vec<(f64, u32)>),
-}
-
-/// A program that can be run.
-#[derive(Debug, Clone)]
-pub struct Ready {
-    moves: Vec<Move>,
-    slots: usize,
-    outputs: Vec<u32>,
-}
-
-type Lanes = [f64; LANES];
-
-impl Ready {
-    /// Works out every output for the draws of the columns, all of one length; `out` is one output after another.
+    /// Works out every load for the draws of the columns, all of one length; `out` is one load after another.
     pub fn run(&self, columns: &[&[f64]], draws: usize, out: &mut [Vec<f64>]) {
         wide(
             #[inline(always)]
@@ -262,53 +131,76 @@ impl Ready {
 
     #[inline(always)]
     fn run_wide(&self, columns: &[&[f64]], draws: usize, out: &mut [Vec<f64>]) {
-        let mut store = vec![[0.0; LANES]; self.slots];
+        let mut made = vec![[1.0; LANES]; self.steps.list().len()];
         for first in (0..draws).step_by(LANES) {
             let wide = LANES.min(draws - first);
-            for step in &self.moves {
-                step.take(&mut store, columns, first, wide);
+            for (place, step) in self.steps.list().iter().enumerate() {
+                let (before, own) = made.split_at_mut(place);
+                let own = &mut own[0];
+                match step {
+                    Step::One => {}
+                    Step::Form(column, form) => {
+                        own[..wide].copy_from_slice(&columns[usize::from(*column)][first..first + wide]);
+                        take(*form, own);
+                    }
+                    Step::Times(a, b) => *own = times(&before[*a as usize], &before[*b as usize]),
+                    Step::Sum(list) => {
+                        let mut sum = [0.0; LANES];
+                        for (at, by) in list {
+                            add(&mut sum, &before[*at as usize], f64::from_bits(*by));
+                        }
+                        *own = sum;
+                    }
+                }
             }
-            for (output, slot) in out.iter_mut().zip(&self.outputs) {
-                output.extend_from_slice(&store[*slot as usize][..wide]);
+            for (out, load) in out.iter_mut().zip(&self.loads) {
+                let mut sum = [0.0; LANES];
+                for (amount, factor, by) in load {
+                    add(&mut sum, &times(&made[*amount as usize], &made[*factor as usize]), *by);
+                }
+                out.extend_from_slice(&sum[..wide]);
             }
         }
     }
 }
 
-impl Move {
-    #[inline(always)]
-    fn take(&self, store: &mut [Lanes], columns: &[&[f64]], first: usize, wide: usize) {
-        match self {
-            Self::Drawn(own, column) => {
-                store[*own as usize][..wide].copy_from_slice(&columns[usize::from(*column)][first..first + wide]);
+/// The form of each, in place: what `Form::at` makes of it.
+#[inline(always)]
+fn take(form: Form, x: &mut Lanes) {
+    match form {
+        Form::PerOnePlus => reciprocals(x, |x| 1.0 + x),
+        Form::PerOneMinus => reciprocals(x, |x| 1.0 - x),
+        Form::Power(power) => {
+            let once = *x;
+            for _ in 1..power.unsigned_abs() {
+                *x = times(x, &once);
             }
-            Self::Reciprocal(own, a) => {
-                let a = store[*a as usize];
-                for (x, a) in store[*own as usize].iter_mut().zip(a) {
-                    *x = 1.0 / a;
-                }
-            }
-            Self::PerOnePlus(own, a, scale) => {
-                let a = store[*a as usize];
-                for (x, a) in store[*own as usize].iter_mut().zip(a) {
-                    *x = 1.0 / (1.0 + scale * a);
-                }
-            }
-            Self::Times(own, a, b) => {
-                let (a, b) = (store[*a as usize], store[*b as usize]);
-                for ((x, a), b) in store[*own as usize].iter_mut().zip(a).zip(b) {
-                    *x = a * b;
-                }
-            }
-            Self::Sum(own, constant, list) => {
-                let mut sum = [*constant; LANES];
-                for (by, at) in list {
-                    for (sum, x) in sum.iter_mut().zip(&store[*at as usize]) {
-                        *sum += by * x;
-                    }
-                }
-                store[*own as usize] = sum;
+            if power < 0 {
+                reciprocals(x, |x| x);
             }
         }
+    }
+}
+
+#[inline(always)]
+fn reciprocals(x: &mut Lanes, of: impl Fn(f64) -> f64) {
+    for x in x {
+        *x = 1.0 / of(*x);
+    }
+}
+
+#[inline(always)]
+fn times(a: &Lanes, b: &Lanes) -> Lanes {
+    let mut product = [0.0; LANES];
+    for ((product, a), b) in product.iter_mut().zip(a).zip(b) {
+        *product = a * b;
+    }
+    product
+}
+
+#[inline(always)]
+fn add(sum: &mut Lanes, x: &Lanes, by: f64) {
+    for (sum, x) in sum.iter_mut().zip(x) {
+        *sum += by * x;
     }
 }

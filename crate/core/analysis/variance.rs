@@ -11,21 +11,23 @@
 
 use std::collections::BTreeMap;
 
+use super::columns::{ColumnId, Columns};
 use super::moments::mean;
-use super::sum::{ColumnId, Columns, Sum, Way};
+use super::sum::Sum;
+use crate::inventory::Form;
 
 /// A sum of products taken apart for its moments.
 #[derive(Debug)]
 pub struct Moments {
     terms: Vec<Term>,
-    /// By column, the means of the ways in which it stands.
-    inputs: BTreeMap<ColumnId, Ways>,
+    /// By column, the means of the forms in which it stands.
+    inputs: BTreeMap<ColumnId, Forms>,
 }
 
 #[derive(Debug)]
 struct Term {
     coefficient: f64,
-    /// Each column with the number of its way.
+    /// Each column with the number of its form.
     of: Vec<(ColumnId, usize)>,
 }
 
@@ -39,10 +41,10 @@ struct Shared {
     apart: f64,
 }
 
-/// The ways in which one input stands in products.
+/// The forms in which one input stands in products.
 #[derive(Debug, Default)]
-struct Ways {
-    list: Vec<Vec<Way>>,
+struct Forms {
+    list: Vec<Vec<Form>>,
     means: Vec<f64>,
     /// E[f f'], by the numbers of both.
     both: Vec<Vec<f64>>,
@@ -62,23 +64,23 @@ pub struct Variance {
 impl Moments {
     /// Takes a sum apart.
     pub fn of(sum: &Sum, columns: &Columns) -> Self {
-        Self::with(sum, |column, ways| mean(columns.list()[usize::from(column)].1, ways))
+        Self::with(sum, |column, forms| mean(columns.list()[usize::from(column)].1, forms))
     }
 
-    /// The same, where the mean of the ways in which an input stands is given.
-    pub fn with(sum: &Sum, mean: impl Fn(ColumnId, &[Way]) -> f64) -> Self {
-        let mut inputs: BTreeMap<ColumnId, Ways> = BTreeMap::new();
+    /// The same, where the mean of the forms in which an input stands is given.
+    pub fn with(sum: &Sum, mean: impl Fn(ColumnId, &[Form]) -> f64) -> Self {
+        let mut inputs: BTreeMap<ColumnId, Forms> = BTreeMap::new();
         let mut terms = Vec::new();
         for (product, coefficient) in &sum.0 {
-            let mut by_column: BTreeMap<ColumnId, Vec<Way>> = BTreeMap::new();
-            for (column, way) in product {
-                by_column.entry(*column).or_default().push(*way);
+            let mut by_column: BTreeMap<ColumnId, Vec<Form>> = BTreeMap::new();
+            for (column, form) in product {
+                by_column.entry(*column).or_default().push(*form);
             }
-            let of = by_column.into_iter().map(|(column, ways)| (column, inputs.entry(column).or_default().number(ways)));
+            let of = by_column.into_iter().map(|(column, forms)| (column, inputs.entry(column).or_default().number(forms)));
             terms.push(Term { coefficient: *coefficient, of: of.collect() });
         }
-        for (column, ways) in &mut inputs {
-            ways.work_out(|ways| mean(*column, ways));
+        for (column, forms) in &mut inputs {
+            forms.work_out(|forms| mean(*column, forms));
         }
         Self { terms, inputs }
     }
@@ -86,7 +88,7 @@ impl Moments {
     /// The mean.
     pub fn mean(&self) -> f64 {
         let of_term =
-            |term: &Term| term.of.iter().fold(term.coefficient, |product, (column, way)| product * self.inputs[column].means[*way]);
+            |term: &Term| term.of.iter().fold(term.coefficient, |product, (column, form)| product * self.inputs[column].means[*form]);
         self.terms.iter().fold(0.0, |sum, term| sum + of_term(term))
     }
 
@@ -128,18 +130,18 @@ impl Moments {
 
     /// The variance of the mean given one input.
     fn first_order(&self, column: ColumnId) -> f64 {
-        let ways = &self.inputs[&column];
-        let mut by_way = vec![0.0; ways.list.len()];
+        let forms = &self.inputs[&column];
+        let mut by_form = vec![0.0; forms.list.len()];
         for term in &self.terms {
-            if let Some((_, way)) = term.of.iter().find(|(known, _)| *known == column) {
+            if let Some((_, form)) = term.of.iter().find(|(known, _)| *known == column) {
                 let others = term.of.iter().filter(|(known, _)| *known != column);
-                by_way[*way] += others.fold(term.coefficient, |product, (other, way)| product * self.inputs[other].means[*way]);
+                by_form[*form] += others.fold(term.coefficient, |product, (other, form)| product * self.inputs[other].means[*form]);
             }
         }
         let mut variance = 0.0;
-        for (way, left) in by_way.iter().enumerate() {
-            for (other, right) in by_way.iter().enumerate() {
-                variance += left * right * (ways.both[way][other] - ways.means[way] * ways.means[other]);
+        for (form, left) in by_form.iter().enumerate() {
+            for (other, right) in by_form.iter().enumerate() {
+                variance += left * right * (forms.both[form][other] - forms.means[form] * forms.means[other]);
             }
         }
         variance
@@ -148,9 +150,9 @@ impl Moments {
     /// Calls `each` with every two terms that share an input: all that is not shared multiplied, twice where the two
     /// differ, and what they share.
     fn pairs(&self, mut each: impl FnMut(f64, &[Shared])) {
-        let none = Ways::default();
-        let ways: Vec<&Ways> = (0..self.columns()).map(|column| self.inputs.get(&(column as ColumnId)).unwrap_or(&none)).collect();
-        let mean = |(column, way): &(ColumnId, usize)| ways[usize::from(*column)].means[*way];
+        let none = Forms::default();
+        let forms: Vec<&Forms> = (0..self.columns()).map(|column| self.inputs.get(&(column as ColumnId)).unwrap_or(&none)).collect();
+        let mean = |(column, form): &(ColumnId, usize)| forms[usize::from(*column)].means[*form];
         let mut shared: Vec<Shared> = Vec::new();
         for (place, left) in self.terms.iter().enumerate() {
             for right in &self.terms[place..] {
@@ -163,7 +165,7 @@ impl Moments {
                     }
                     match others.next_if(|other| other.0 == own.0) {
                         Some(other) => {
-                            let both = ways[usize::from(own.0)].both[own.1][other.1];
+                            let both = forms[usize::from(own.0)].both[own.1][other.1];
                             shared.push(Shared { column: own.0, both, apart: mean(own) * mean(other) });
                         }
                         None => rest *= mean(own),
@@ -181,17 +183,17 @@ fn both(shared: &[Shared]) -> f64 {
     shared.iter().fold(1.0, |product, one| product * one.both)
 }
 
-impl Ways {
-    fn number(&mut self, ways: Vec<Way>) -> usize {
-        self.list.iter().position(|known| *known == ways).unwrap_or_else(|| {
-            self.list.push(ways);
+impl Forms {
+    fn number(&mut self, forms: Vec<Form>) -> usize {
+        self.list.iter().position(|known| *known == forms).unwrap_or_else(|| {
+            self.list.push(forms);
             self.list.len() - 1
         })
     }
 
-    fn work_out(&mut self, mean: impl Fn(&[Way]) -> f64) {
-        self.means = self.list.iter().map(|ways| mean(ways)).collect();
-        let both = |left: &[Way]| self.list.iter().map(|right| mean(&[left, right].concat())).collect();
+    fn work_out(&mut self, mean: impl Fn(&[Form]) -> f64) {
+        self.means = self.list.iter().map(|forms| mean(forms)).collect();
+        let both = |left: &[Form]| self.list.iter().map(|right| mean(&[left, right].concat())).collect();
         self.both = self.list.iter().map(|left| both(left)).collect();
     }
 }

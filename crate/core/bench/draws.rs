@@ -6,7 +6,7 @@ mod time;
 
 use std::hint::black_box;
 
-use faceload_core::analysis::{Columns, Design, Draws, Interval, Kept, Program, Settings, Shape, flows};
+use faceload_core::analysis::{Columns, Design, Draws, Interval, Kept, Program, Settings, Shape};
 use faceload_core::comparison::{Comparison, compare};
 use faceload_core::factors::Tables;
 use faceload_core::load::{Indicator, Per};
@@ -30,13 +30,11 @@ fn listing(comparison: &Comparison) {
     let mut columns = Columns::default();
     let mut program = Program::default();
     for model in &comparison.models {
-        for indicator in Indicator::ALL {
-            program.push(&flows(model, indicator, comparison.per, &mut columns));
-        }
+        program.push(model, &Indicator::ALL, comparison.per, &mut columns);
     }
     for (drawn, shape) in columns.list() {
         match shape {
-            Shape::Lognormal { sigma } => println!("column lognormal {sigma} {}", drawn.id),
+            Shape::Lognormal { median, sigma } => println!("column lognormal {median} {sigma} {}", drawn.id),
             Shape::Triangular { low, median, high } => println!("column triangular {low} {median} {high} {}", drawn.id),
             Shape::Uniform { low, high } => println!("column uniform {low} {high} {}", drawn.id),
         }

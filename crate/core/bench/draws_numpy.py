@@ -16,42 +16,56 @@ import numpy as np  # noqa: E402
 BENCH, DRAWS, BLOCK, ROUNDS = sys.argv[1], 10_000, 2_000, 15
 lines = subprocess.run([BENCH, "--listing"], capture_output=True, text=True, check=True).stdout.splitlines()
 columns = [line.split() for line in lines if line.startswith("column")]
-steps = [line.split() for line in lines if not line.startswith(("column", "outputs"))]
-outputs = [int(word) for word in lines[-1].split()[1:]]
+steps = [line.split() for line in lines if not line.startswith(("column", "load"))]
+loads = [line.split()[1:] for line in lines if line.startswith("load")]
+
+
+def multiples(pairs):
+    """A sum of multiples of steps, the first of which is 1."""
+    parts = [by if step == "0" else f"s{step}" if by == "1" else f"{by} * s{step}" for step, by in pairs]
+    return " + ".join(parts) if parts else "0.0"
+
+
+def product(amount, factor, by):
+    """An amount times its factor, so many times."""
+    return " * ".join(part for part in (by, f"s{amount}", f"s{factor}") if part not in ("1", "s0")) or "1.0"
+
 
 code = ["def run(x, out, at):"]
 for place, (kind, *words) in enumerate(steps):
-    if kind == "drawn":
-        made = f"x[{words[0]}]"
-    elif kind == "reciprocal":
-        made = f"1.0 / s{words[0]}"
+    if kind == "one":
+        continue
+    if kind == "power":
+        whole = " * ".join([f"x[{words[0]}]"] * abs(int(words[1])))
+        made = whole if int(words[1]) > 0 else f"1.0 / ({whole})"
     elif kind == "per-one-plus":
-        made = f"1.0 / (1.0 + {words[1]} * s{words[0]})"
+        made = f"1.0 / (1.0 + x[{words[0]}])"
+    elif kind == "per-one-minus":
+        made = f"1.0 / (1.0 - x[{words[0]}])"
     elif kind == "times":
         made = f"s{words[0]} * s{words[1]}"
     else:
-        pairs = list(zip(words[1::2], words[2::2]))
-        parts = [f"s{step}" if by == "1" else f"{by} * s{step}" for by, step in pairs]
-        if words[0] != "0":
-            parts.append(words[0])
-        made = " + ".join(parts) if parts else "np.zeros(len(x[0]))"
+        made = multiples(zip(words[::2], words[1::2]))
     code.append(f"    s{place} = {made}")
-code += [f"    out[{n}, at:at + len(x[0])] = s{step}" for n, step in enumerate(outputs)]
+for place, load in enumerate(loads):
+    made = " + ".join(product(*three) for three in zip(load[::3], load[1::3], load[2::3])) or "0.0"
+    code.append(f"    out[{place}, at:at + len(x[0])] = {made}")
 scope = {"np": np}
 exec(compile("\n".join(code), "program", "exec"), scope)
 run = scope["run"]
-sigmas = np.array([float(column[2]) for column in columns if column[1] == "lognormal"])
+medians, sigmas = (np.array([[float(column[at])] for column in columns if column[1] == "lognormal"]) for at in (2, 3))
 normal = [n for n, column in enumerate(columns) if column[1] == "lognormal"]
 others = [(n, [float(word) for word in column[2:-1]]) for n, column in enumerate(columns) if column[1] == "triangular"]
 
 
 def drawn(random):
-    out = np.empty((len(outputs), DRAWS))
+    out = np.empty((len(loads), DRAWS))
     x = np.empty((len(columns), BLOCK))
     for at in range(0, DRAWS, BLOCK):
         z = random.standard_normal((len(normal), BLOCK))
-        z *= sigmas[:, None]
+        z *= sigmas
         np.exp(z, out=z)
+        z *= medians
         x[normal] = z
         for n, (low, median, high) in others:
             u = random.random(BLOCK)

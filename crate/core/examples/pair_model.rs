@@ -1,31 +1,32 @@
 //! A pair's loads as sums of products with what we say of them, as JSON: for libraries that check us from outside.
 //! `pair_model DEMO FIRST SECOND INDICATOR`.
 
-use faceload_core::analysis::{Columns, Draws, Interval, Kept, PairSpread, Settings, Shape, Sum, Way, drivers, load};
+use faceload_core::analysis::{Columns, Draws, Interval, Kept, PairSpread, Settings, Shape, Sum, drivers, load};
 use faceload_core::comparison::compare;
 use faceload_core::factors::Tables;
+use faceload_core::inventory::Form;
 use faceload_core::load::{Indicator, Per};
 use faceload_core::order::{Boundary, Document, Order, demo};
 use serde_json::{Value, json};
 
 fn shape(shape: Shape) -> Value {
     match shape {
-        Shape::Lognormal { sigma } => json!(["lognormal", sigma]),
+        Shape::Lognormal { median, sigma } => json!(["lognormal", median, sigma]),
         Shape::Triangular { low, median, high } => json!(["triangular", low, median, high]),
         Shape::Uniform { low, high } => json!(["uniform", low, high]),
     }
 }
 
-fn way(column: u16, way: Way) -> Value {
-    match way {
-        Way::Power(power) => json!([column, "power", power]),
-        Way::PerOnePlus(scale) => json!([column, "per-one-plus", f64::from_bits(scale)]),
-        Way::PerOneMinus(scale) => json!([column, "per-one-plus", -f64::from_bits(scale)]),
+fn form(column: u16, form: Form) -> Value {
+    match form {
+        Form::Power(power) => json!([column, "power", power]),
+        Form::PerOnePlus => json!([column, "per-one-plus", 1]),
+        Form::PerOneMinus => json!([column, "per-one-plus", -1]),
     }
 }
 
 fn terms(sum: &Sum) -> Value {
-    sum.0.iter().map(|(product, by)| json!([by, product.iter().map(|(column, one)| way(*column, *one)).collect::<Value>()])).collect()
+    sum.0.iter().map(|(product, by)| json!([by, product.iter().map(|(column, one)| form(*column, *one)).collect::<Value>()])).collect()
 }
 
 fn points(interval: &Interval) -> Value {

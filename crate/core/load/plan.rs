@@ -1,6 +1,7 @@
 //! The plan of one alternative: its inputs, its flows, each with its factor, before any job is counted.
 
 use std::collections::BTreeSet;
+use std::rc::Rc;
 
 use super::composition;
 use super::factor::factor;
@@ -20,8 +21,8 @@ pub struct Contribution {
     pub stage: Stage,
     /// What flows.
     pub label: String,
-    /// How much, for the whole order.
-    pub amount: Terms,
+    /// How much, for the whole order; one for all indicators of a flow.
+    pub amount: Rc<Terms>,
     /// The amount's unit.
     pub amount_unit: &'static str,
     /// What one unit loads.
@@ -67,13 +68,14 @@ impl Plan {
         let flows = route::flows(order, alternative, &book).stocked(&book).list;
         let mut contributions = Vec::new();
         for flow in flows.iter().filter(|flow| !flow.blank || boundary == Boundary::FaceWithBlank) {
+            let amount = Rc::new(flow.what.terms().clone());
             for indicator in Indicator::ALL {
                 if let Some((factor, factor_unit)) = factor(indicator, &flow.what, flow.blank, &book, order) {
                     contributions.push(Contribution {
                         indicator,
                         stage: flow.stage,
                         label: flow.label.clone(),
-                        amount: flow.what.terms().clone(),
+                        amount: Rc::clone(&amount),
                         amount_unit: flow.what.unit(),
                         factor,
                         factor_unit,
