@@ -58,8 +58,11 @@
     const { title } = document;
     root.dataset.paper = "report";
     heads.replaceSync(one.sheets);
+    const place = part("report-read");
+    const { hidden } = place;
+    place.hidden = false;
     document.title = one.title;
-    window.addEventListener("afterprint", () => { delete root.dataset.paper; document.title = title; }, { once: true });
+    window.addEventListener("afterprint", () => { delete root.dataset.paper; document.title = title; place.hidden = hidden; }, { once: true });
     window.print();
   }
 

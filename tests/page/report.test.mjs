@@ -116,6 +116,7 @@ test("the page makes the report of the command line, byte for byte, shows it, an
   const found = await page.evaluate(async () => (await window.axe.run("#report-read")).violations.map(({ id, nodes }) => `${id}: ${nodes[0].target.join(" ")}`));
   assert.deepEqual(found, []);
 
+  await page.locator("#report-close").click();
   await page.evaluate(() => { window.print = () => { window.printed = (window.printed ?? 0) + 1; }; });
   await page.locator("#print-report").click();
   await until(page, () => window.printed === 1);
