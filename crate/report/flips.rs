@@ -289,7 +289,7 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, plan: &Mixed) -> Fig
             Cell::from(format!("{} {}", line.label, line.size)),
             Cell::number(f64::from(line.quantity), whole(f64::from(line.quantity))),
             Cell::from(id(chosen.by)),
-            Cell::from(if chosen.clear { "clear" } else { "the first that can" }),
+            Cell::from(if chosen.clear { "loads clearly less" } else { "first of the list that can" }),
             plain(chosen.load),
             plain(chosen.first),
         ]
@@ -299,7 +299,7 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, plan: &Mixed) -> Fig
         sentences: vec![capital(&sentence)],
         tables: vec![Table {
             caption: format!("{unit} for the whole job"),
-            columns: ["job", "signs", "by", "", "load", "by the first"].map(str::to_owned).to_vec(),
+            columns: ["job", "signs", "made by", "why", "load", "load by the first that can"].map(str::to_owned).to_vec(),
             rows: rows.collect(),
             ..Table::default()
         }],
