@@ -63,6 +63,8 @@ declare namespace explain {
     year: string;
     note: string;
     own: boolean;
+    whose?: string[];
+    typed?: string;
   }
 }
 
@@ -97,6 +99,29 @@ declare namespace job_lines {
   }
 }
 
+declare namespace link {
+  interface Shared {
+    per: string;
+    boundary: string;
+    pair: [string, string] | null;
+    indicator: string;
+    moved: [string, number][];
+    own: boolean;
+  }
+  interface Opened {
+    linked: unknown;
+    text: string;
+    told: string[];
+  }
+}
+
+declare namespace report {
+  interface Whole {
+    report: unknown;
+    html: string;
+  }
+}
+
 declare namespace result {
   interface Exchange {
     schema_version: number;
@@ -110,6 +135,7 @@ declare namespace result {
     draws: result.Made;
     not_covered: string;
     caution: string;
+    reviewers_stated_by_user?: unknown;
     standing: string;
     factors: result.FactorsOf;
     alternatives: result.One[];
@@ -138,6 +164,18 @@ declare namespace result {
     route: string;
     m2: number;
     loads: Record<string, unknown>;
+  }
+}
+
+declare namespace rows {
+  interface Asked {
+    name: string;
+    separator: string | null;
+    header: boolean | null;
+    columns: [number, string][];
+    missing: [string, string][];
+    unit: string | null;
+    comma: boolean;
   }
 }
 
@@ -191,6 +229,7 @@ declare namespace sure {
     intervals: number[][][];
     ranges: string[][];
     spread: sure.Shown | null;
+    statement: unknown | null;
   }
   interface PairOf {
     a: number;
@@ -213,6 +252,7 @@ declare namespace view {
     name: string;
     order_line: string;
     extent: string;
+    square_feet: string;
     compared: string;
     comparable: boolean;
     conditions: string;
