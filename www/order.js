@@ -66,7 +66,7 @@
       const id = `${input.id}-fault`;
       input.setAttribute("aria-invalid", "true");
       input.setAttribute("aria-describedby", id);
-      input.after(element("p", { id, class: "fault", text: faceload.say("wanted", fault) }));
+      input.after(element("p", { id, class: "fault", text: faceload.say("wanted", { ...fault }) }));
       const closed = input.closest("details:not([open])");
       if (closed) closed.open = true;
     }

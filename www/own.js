@@ -42,8 +42,8 @@
     const of = (field) => (faults.find((one) => one.field.endsWith(field)));
     const note = of(`.with.${input.id}.note`);
     const value = of(`.with.${input.id}`) ?? of(`.with.${input.id}.value`) ?? (note ? undefined : faults[0]);
-    if (note) fault("note", faceload.say("wanted", note));
-    fault("value", value ? (value.wanted ? faceload.say("wanted", value) : value.words) : "");
+    if (note) fault("note", faceload.say("wanted", { ...note }));
+    fault("value", value ? (value.wanted ? faceload.say("wanted", { ...value }) : value.words) : "");
     return faults.length === 0 && made.note !== "";
   }
 

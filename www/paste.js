@@ -12,6 +12,7 @@
   /** What may hold where a row does not say it, with an example. */
   const MISSING = { shape: "rectangle", colours: "red 60 %; white 40 %", size: "24 x 30 in", sheeting: "prismatic", blank: "aluminium 0.080 in" };
   let bytes = null;
+  /** @type {rows.Asked | null} */
   let asked = null;
   let leave = false;
 

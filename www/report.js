@@ -3,7 +3,7 @@
 (() => {
   const { faceload } = window;
   const { part, element, fill } = faceload;
-  /** What was made last, and of what. */
+  /** What was made last, and of what. @type {report.Whole | null} */
   let made = null;
   let madeOf = "";
 
@@ -11,7 +11,7 @@
   const heads = new CSSStyleSheet();
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, heads];
 
-  /** The parts of the report as elements; words stay words. */
+  /** The parts of the report as elements; words stay words. @param {node.Node} node */
   function built(node) {
     if (typeof node === "string") return node;
     if (!Array.isArray(node)) return element("img", { src: faceload.picture(node.svg), alt: node.words });

@@ -1,5 +1,13 @@
 // Written by `cargo xtask types` from the structs of crate/report and crate/wasm.
 
+declare namespace document {
+  interface Report {
+    title: string;
+    sheets: string;
+    body: node.Node;
+  }
+}
+
 declare namespace door {
   interface Fault {
     field: string;
@@ -100,6 +108,16 @@ declare namespace job_lines {
 }
 
 declare namespace link {
+  interface Linked {
+    order: unknown;
+    per: string;
+    boundary: string;
+    pair?: [string, string];
+    indicator: string;
+    moved?: [string, number][];
+    tables: string;
+    left_out?: number;
+  }
   interface Shared {
     per: string;
     boundary: string;
@@ -108,16 +126,18 @@ declare namespace link {
     moved: [string, number][];
     own: boolean;
   }
-  interface Opened {
-    linked: unknown;
+  interface Opened extends link.Linked {
     text: string;
     told: string[];
   }
 }
 
+declare namespace node {
+  type Node = string | [string, [string, string][], node.Node[]] | { svg: string; words: string };
+}
+
 declare namespace report {
-  interface Whole {
-    report: unknown;
+  interface Whole extends document.Report {
     html: string;
   }
 }
@@ -209,6 +229,18 @@ declare namespace spot {
   }
 }
 
+declare namespace statement {
+  interface Statement {
+    schema_version: number;
+    between: string[];
+    indicator: string;
+    text: string | null;
+    why_none: string[];
+    standing: string;
+    tables_sha_256: string;
+  }
+}
+
 declare namespace sure {
   interface Asked {
     per: string;
@@ -229,7 +261,7 @@ declare namespace sure {
     intervals: number[][][];
     ranges: string[][];
     spread: sure.Shown | null;
-    statement: unknown | null;
+    statement: statement.Statement | null;
   }
   interface PairOf {
     a: number;
