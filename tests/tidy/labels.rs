@@ -54,3 +54,63 @@ fn every_label_is_used() {
             .collect(),
     );
 }
+
+/// The names in braces of a text.
+fn facts(text: &str) -> impl Iterator<Item = &str> {
+    text.split('{').skip(1).filter_map(|part| Some(part.split_once('}')?.0))
+}
+
+/// What stands inside the brackets of a call, from its first argument on.
+fn arguments(call: &str) -> &str {
+    let mut depth = 1;
+    let end = call.char_indices().find(|(_, letter)| {
+        depth += match letter {
+            '(' => 1,
+            ')' => -1,
+            _ => 0,
+        };
+        depth == 0
+    });
+    end.map_or(call, |(at, _)| &call[..at])
+}
+
+/// The facts of a label that a call of a script does not give.
+fn not_given<'a>(call: &str, text: &'a str) -> Vec<&'a str> {
+    let Some((_, given)) = arguments(call).split_once(", ") else { return facts(text).collect() };
+    // Facts that come as one thing are not looked into.
+    if !given.starts_with('{') || given.contains("...") {
+        return Vec::new();
+    }
+    let names: Vec<&str> = given.split(|c: char| !c.is_alphanumeric() && c != '_').collect();
+    facts(text).filter(|name| !names.contains(name)).collect()
+}
+
+#[test]
+fn a_script_gives_a_label_all_its_facts() {
+    let mut found = Vec::new();
+    let mut called = 0;
+    for path in below_ending("www", "js") {
+        let script = text_of(&path);
+        for (at, call) in script.match_indices("say(\"") {
+            let rest = &script[at + call.len()..];
+            let id = rest.split('"').next().unwrap_or_default();
+            let Some(label) = labels::all().find(|label| label.id == id) else {
+                found.push(format!("{}: no label `{id}`", name_of(&path)));
+                continue;
+            };
+            called += 1;
+            found.extend(not_given(rest, label.text).into_iter().map(|fact| format!("{}: `{id}` without its `{fact}`", name_of(&path))));
+        }
+    }
+    assert!(called > 100, "only {called} were read");
+    none(found);
+}
+
+#[test]
+fn a_fact_that_is_left_out_is_found() {
+    let text = "{rest} of {all} inputs";
+    assert_eq!(not_given("some\") + f(rest, all)", text), ["rest", "all"]);
+    assert_eq!(not_given("some\", { rest: count(all) + 1 }) + f(all)", "{rest} of {every}"), ["every"]);
+    assert!(not_given("some\", { rest: 1, all })", text).is_empty());
+    assert!(not_given("some\", row)", text).is_empty());
+}
