@@ -21,10 +21,11 @@
     if (reason()) return reason();
     const { draws } = document.documentElement.dataset;
     if (draws === "failed") return faceload.say("draws-failed-no-sentence");
-    const made = statement();
-    if (draws === "here" && made) return made.why_none.join("; ");
+    const here = draws === "here";
+    const made = here && statement();
+    if (made) return made.why_none.join("; ");
     // What was found last may be of another pair or indicator: that of this one is on its way.
-    const alone = draws === "here" && !faceload.findings.found()?.statement;
+    const alone = here && !faceload.findings.found()?.statement;
     return faceload.say(alone ? "no-pair-no-sentence" : "draws-under-way");
   }
 
