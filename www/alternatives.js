@@ -25,16 +25,17 @@
     const path = (key) => `alternative[${index + 1}].${key}`;
     const again = { on: { change: (event) => change((order) => suit(order.alternative[index]), named(event.target.dataset.path)) } };
     const { inks, dryings } = route(one.route) ?? { inks: [], dryings: [] };
-    const name = (label) => ({ "aria-label": `${label} of ${one.id}` });
+    const name = (id) => ({ "aria-label": faceload.say("of-alternative", { field: faceload.say(id), alternative: one.id }) });
     const fit = dryings.filter((drying) => drying.uv === (one.ink === "uv")).map((drying) => drying.word);
     const others = order.alternative.map((other) => other.id).filter((id) => id !== one.id);
-    const cell = (label, ...children) => element("td", { "data-name": label }, ...children);
+    const cell = (id, ...children) => element("td", { "data-name": id && faceload.say(id) }, ...children);
+    const none = faceload.say("none");
     return element("tr", {},
-      cell("name", field(path("id"), { ...name("name"), on: { change: () => change((order) => rename(order, one.id, order.alternative[index].id), `name of ${one.id}`) } }, one.id)),
+      cell("item-name", field(path("id"), { ...name("item-name"), on: { change: () => change((order) => rename(order, one.id, order.alternative[index].id), name("item-name")["aria-label"]) } }, one.id)),
       cell("route", field(path("route"), { ...name("route"), ...again }, one.route, faceload.catalogue.routes.map((each) => ({ value: each.name, text: each.label })))),
-      cell("ink", inks.length > 0 ? field(path("ink"), { ...name("ink"), ...again }, one.ink ?? inks[0], inks) : "none"),
-      cell("drying", fit.length > 0 ? field(path("drying"), name("drying"), one.drying ?? fit[0], fit) : "none"),
-      cell("otherwise", field(path("otherwise"), { ...name("otherwise"), "data-optional": "" }, one.otherwise, [{ value: "", text: "none" }, ...others])),
+      cell("ink", inks.length > 0 ? field(path("ink"), { ...name("ink"), ...again }, one.ink ?? inks[0], inks) : none),
+      cell("drying", fit.length > 0 ? field(path("drying"), name("drying"), one.drying ?? fit[0], fit) : none),
+      cell("otherwise", field(path("otherwise"), { ...name("otherwise"), "data-optional": "" }, one.otherwise, [{ value: "", text: none }, ...others])),
       cell("", ...buttons(order, one, index)));
   }
 
@@ -53,12 +54,15 @@
   function buttons(order, one, index) {
     const { change } = faceload.order;
     const was = wasOf(one);
-    const button = (text, off, edit) => element("button", { type: "button", id: `${text.replaceAll(" ", "-")}-alternative-${index + 1}`, "aria-label": `${text} ${one.id}`, text, disabled: off,
-      on: { click: () => change(edit, `${text} ${one.id}`) } });
+    const button = (id, label, off, edit) => {
+      const text = faceload.say(label);
+      const step = faceload.say("done-to", { what: text, alternative: one.id });
+      return element("button", { type: "button", id: `${id}-alternative-${index + 1}`, "aria-label": step, text, disabled: off, on: { click: () => change(edit, step) } });
+    };
     return [
-      button("copy", false, (order) => order.alternative.splice(index + 1, 0, copied(order, order.alternative[index]))),
-      button("put back", isAsOpened(one), (order) => { order.alternative[index] = structuredClone(was); }),
-      button("remove", order.alternative.length < 2, (order) => { order.alternative.splice(index, 1); for (const other of order.alternative) if (other.otherwise === one.id) delete other.otherwise; }),
+      button("copy", "copy", false, (order) => order.alternative.splice(index + 1, 0, copied(order, order.alternative[index]))),
+      button("put-back", "put-one-back", isAsOpened(one), (order) => { order.alternative[index] = structuredClone(was); }),
+      button("remove", "remove", order.alternative.length < 2, (order) => { order.alternative.splice(index, 1); for (const other of order.alternative) if (other.otherwise === one.id) delete other.otherwise; }),
     ];
   }
 
@@ -70,16 +74,16 @@
     return copy;
   }
 
-  const add = () => faceload.order.change((order) => order.alternative.push(copied(order, order.alternative.at(-1))), "adding an alternative");
-  const putAllBack = () => faceload.order.change((order) => { order.alternative = structuredClone(faceload.order.opened()); }, "putting all alternatives back");
+  const add = () => faceload.order.change((order) => order.alternative.push(copied(order, order.alternative.at(-1))), faceload.say("adding-alternative"));
+  const putAllBack = () => faceload.order.change((order) => { order.alternative = structuredClone(faceload.order.opened()); }, faceload.say("putting-alternatives-back"));
 
   function edit(order) {
-    const head = ["name", "route", "ink", "drying", "otherwise", ""].map((text) => (text ? element("th", { scope: "col", text }) : element("td")));
+    const head = ["item-name", "route", "ink", "drying", "otherwise", ""].map((id) => (id ? element("th", { scope: "col", text: faceload.say(id) }) : element("td")));
     fill(part("alternatives-edit"),
-      element("p", { class: "quiet", text: "Otherwise: the alternative that makes the lines this one cannot." }),
+      element("p", { class: "quiet", text: faceload.say("otherwise-is") }),
       element("table", {}, element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...order.alternative.map((one, index) => row(order, one, index)))),
-      element("p", {}, element("button", { type: "button", id: "add-alternative", text: "Add a copy of the last", on: { click: add } }), " ",
-        element("button", { type: "button", id: "alternatives-back", text: "Put all back", disabled: areAsOpened(order.alternative), on: { click: putAllBack } })));
+      element("p", {}, element("button", { type: "button", id: "add-alternative", text: faceload.say("add-alternative"), on: { click: add } }), " ",
+        element("button", { type: "button", id: "alternatives-back", text: faceload.say("alternatives-back"), disabled: areAsOpened(order.alternative), on: { click: putAllBack } })));
   }
 
   faceload.alternatives = { edit, offer };

@@ -9,11 +9,11 @@
     const said = (words, ...more) => fill(place, element("span", { role: "status", text: words }), ...more);
     try {
       await navigator.clipboard.writeText(text);
-      said("Copied.");
+      said(faceload.say("copied"));
     } catch {
-      const area = element("textarea", { readonly: true, rows: 5, "aria-label": "the text to copy" });
+      const area = element("textarea", { readonly: true, rows: 5, "aria-label": faceload.say("text-to-copy") });
       area.value = text;
-      said("The browser refuses its clipboard; the text is selected, copy it from here.", area);
+      said(faceload.say("clipboard-refused"), area);
       area.focus();
       area.select();
       area.scrollTop = 0;

@@ -6,30 +6,30 @@
   /** The longest order file taken, in bytes. */
   const LONGEST = 5_000_000;
 
-  const refuse = (name, list) => faceload.notice.show(`${name} was not opened; the order on the screen is as it was.`, list);
+  const refuse = (name, list) => faceload.notice.show(faceload.say("not-opened", { name }), list);
 
   const isToml = (name, text) => /\.toml$/i.test(name) || (!/\.json$/i.test(name) && /^\s*(#|\[|[\w-]+\s*=)/.test(text));
 
   /** Opens a file's text, or says all that is wrong with it. */
   function take(name, text) {
     if (isToml(name, text)) {
-      refuse(name, ["It is TOML, and this page reads JSON.", "The command line writes it as JSON: faceload order FILE.toml > FILE.json"]);
+      refuse(name, ["file-is-toml", "file-from-toml"].map((id) => faceload.say(id)));
       return;
     }
     const faults = faceload.engine.check(name, text);
     if (faults.length > 0) { refuse(name, faceload.opening.words(faults)); return; }
     faceload.notice.close();
-    faceload.opening.open(text, {}, `opening ${name}`);
-    faceload.notice.show(`${name} is open.`);
+    faceload.opening.open(text, {}, faceload.say("opening", { name }));
+    faceload.notice.show(faceload.say("is-open", { name }));
   }
 
   async function open(file) {
     if (!file) return;
-    if (file.size > LONGEST) { refuse(file.name, [`${file.size} bytes where at most 5 MB was wanted; split it into several files`]); return; }
+    if (file.size > LONGEST) { refuse(file.name, [faceload.say("file-too-long", { bytes: file.size })]); return; }
     try {
       take(file.name, new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(await file.arrayBuffer()));
     } catch (reason) {
-      refuse(file.name, [reason instanceof TypeError ? "Bytes that are not UTF-8 where text was wanted; save the file as UTF-8." : `It cannot be read (${reason}).`]);
+      refuse(file.name, [reason instanceof TypeError ? faceload.say("file-not-text") : faceload.say("file-not-read", { reason: String(reason) })]);
     }
   }
 
@@ -43,9 +43,9 @@
   function save() {
     faceload.save.json(fileName(), faceload.order.text());
     const list = [];
-    if (!part("not-updated").hidden) list.push("It holds what was typed, with its fault: mend it before you open it again.");
-    if (faceload.moves.moved().length > 0) list.push("Sliders that were moved are not in it: keep them as values first.");
-    if (list.length > 0) faceload.notice.show("The order is saved.", list, [], false);
+    if (!part("not-updated").hidden) list.push(faceload.say("saved-with-fault"));
+    if (faceload.moves.moved().length > 0) list.push(faceload.say("saved-without-sliders"));
+    if (list.length > 0) faceload.notice.show(faceload.say("order-saved"), list, [], false);
   }
 
   faceload.files = {

@@ -12,6 +12,9 @@
   /** What the field that has the focus said when it got it, or when it was last taken. */
   let taken = "";
 
+  /** What a field holds; nothing where it is none. */
+  const held = (/** @type {any} */ field) => field.value ?? "";
+
   const take = (name) => ({
     name, order: JSON.stringify(faceload.order.typed()), source: faceload.order.source(), moved: JSON.stringify(faceload.moves.moved()), demo: part("f-demo").value,
   });
@@ -23,8 +26,8 @@
     const focus = document.activeElement;
     undo.disabled = at < 1;
     redo.disabled = at >= states.length - 1;
-    undo.textContent = undo.disabled ? "Undo" : `Undo: ${states[at].name}`;
-    redo.textContent = redo.disabled ? "Redo" : `Redo: ${states[at + 1].name}`;
+    undo.textContent = undo.disabled ? faceload.say("undo") : faceload.say("undo-step", { step: states[at].name });
+    redo.textContent = redo.disabled ? faceload.say("redo") : faceload.say("redo-step", { step: states[at + 1].name });
     if (focus === undo && undo.disabled) redo.focus();
     if (focus === redo && redo.disabled) undo.focus();
   }
@@ -38,7 +41,7 @@
     while (letters > LETTERS && states.length > 2) letters -= states.shift().order.length;
     at = states.length - 1;
     offer();
-    if (at > 0 && !name.startsWith("opening a link")) faceload.link.leave();
+    if (at > 0 && name !== faceload.say("opening-link")) faceload.link.leave();
     faceload.kept.write();
   }
 
@@ -59,7 +62,7 @@
 
   /** A text that is being typed is undone by the browser, letter by letter. */
   const typing = () => {
-    const field = document.activeElement;
+    const field = /** @type {HTMLInputElement | null} */ (document.activeElement);
     return field?.matches("textarea, input:not([type=range], [type=radio], [type=checkbox], [type=file])") && field.value !== taken;
   };
 
@@ -77,8 +80,8 @@
       part("undo").addEventListener("click", () => go(at - 1));
       part("redo").addEventListener("click", () => go(at + 1));
       document.addEventListener("keydown", key);
-      document.addEventListener("focusin", ({ target }) => { taken = target.value ?? ""; });
-      document.addEventListener("change", ({ target }) => { if (target === document.activeElement) taken = target.value ?? ""; });
+      document.addEventListener("focusin", ({ target }) => { taken = held(target); });
+      document.addEventListener("change", ({ target }) => { if (target === document.activeElement) taken = held(target); });
     },
     note,
     /** How many steps can be taken back. */

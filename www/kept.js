@@ -11,7 +11,8 @@
   let waits = false;
   let soon = 0;
 
-  function say(words, forget) {
+  /** Says how it stands; `forget` where there is something to forget. */
+  function tell(words, forget) {
     part("kept").textContent = words;
     part("forget").hidden = !forget;
   }
@@ -20,30 +21,30 @@
     try { return window.localStorage.getItem(KEY); } catch { refused = true; return null; }
   }
 
-  const AWAY = "Not kept in this browser: it refuses, or has no room. Save the order as a file.";
-  const OTHER = "Not kept in this browser: another order is kept there, by another window or from before. Forget that one to keep this.";
+  const away = () => tell(faceload.say("kept-refused"), false);
+  const other = () => tell(faceload.say("kept-other"), true);
 
   /** Keeps what is on the screen. */
   function keep() {
     if (waits || document.documentElement.dataset.view === "read") return;
     const there = read();
-    if (refused) { say(AWAY, false); return; }
-    if (there !== null && there !== ours) { say(OTHER, true); return; }
+    if (refused) { away(); return; }
+    if (there !== null && there !== ours) { other(); return; }
     // The order that the page opens with is nobody's work.
     if (there === null && faceload.history.steps() < 1) return;
     const text = JSON.stringify({ version: 1, order: faceload.order.text(), looked: faceload.opening.looked() });
     try {
       window.localStorage.setItem(KEY, text);
       ours = text;
-      say("Kept in this browser, not in a file.", true);
-    } catch { say(AWAY, false); }
+      tell(faceload.say("kept"), true);
+    } catch { away(); }
   }
 
   function forget() {
     try { window.localStorage.removeItem(KEY); } catch { refused = true; }
     ours = null;
     waits = false;
-    say("Nothing is kept in this browser until the next change.", false);
+    tell(faceload.say("kept-nothing"), false);
     part("save-order").focus();
   }
 
@@ -52,7 +53,7 @@
     try {
       const { version, order, looked } = JSON.parse(text);
       if (version !== 1 || typeof order !== "string") return null;
-      if (faceload.engine.check("the order kept in this browser", order).length > 0) return null;
+      if (faceload.engine.check(faceload.say("kept-order"), order).length > 0) return null;
       const known = (id, word) => (typeof word === "string" && [...part(id).options].some((one) => one.value === word) ? word : undefined);
       const pair = Array.isArray(looked?.pair) && looked.pair.length === 2 ? looked.pair.map(String) : undefined;
       const moved = Array.isArray(looked?.moved) ? looked.moved.filter((one) => Array.isArray(one) && typeof one[0] === "string" && Number.isFinite(one[1])) : [];
@@ -63,31 +64,31 @@
   function open(text, kept) {
     ours = text;
     waits = false;
-    faceload.opening.open(kept.order, kept.looked, "opening the order kept in this browser");
+    faceload.opening.open(kept.order, kept.looked, faceload.say("opening", { name: faceload.say("kept-order") }));
   }
 
   /** At the start: offers what was kept. A link in the address comes first; what is kept stays kept. */
   function offer(linked) {
     const text = read();
-    if (refused) { say(AWAY, false); return; }
+    if (refused) { away(); return; }
     if (text === null) return;
     waits = true;
     const kept = readable(text);
-    say("An order from before is kept in this browser; nothing is written over it.", true);
+    tell(faceload.say("kept-before"), true);
     if (!kept) {
-      say("Something is kept in this browser that does not read as an order; nothing is written over it.", true);
+      tell(faceload.say("kept-unreadable"), true);
       return;
     }
-    const name = faceload.order.parsed(kept.order).name ?? "an order without a name";
-    const ways = [{ text: "Open it", run: () => open(text, kept) }, { text: "Forget it", run: forget }];
-    if (!linked) faceload.notice.show(`An order from before is kept in this browser: ${name}.`, [], ways, false);
-    else say(`Another order is kept in this browser (${name}); nothing is written over it.`, true);
+    const name = faceload.order.parsed(kept.order).name ?? faceload.say("order-without-name");
+    const ways = [{ text: faceload.say("open-it"), run: () => open(text, kept) }, { text: faceload.say("forget-it"), run: forget }];
+    if (!linked) faceload.notice.show(faceload.say("kept-before-named", { name }), [], ways, false);
+    else tell(faceload.say("kept-another-named", { name }), true);
   }
 
   faceload.kept = {
     start() {
       part("forget").addEventListener("click", forget);
-      window.addEventListener("storage", ({ key, newValue }) => { if (key === KEY && newValue !== null && newValue !== ours) say(OTHER, true); });
+      window.addEventListener("storage", ({ key, newValue }) => { if (key === KEY && newValue !== null && newValue !== ours) other(); });
     },
     /** When what was changed is on the screen. */
     write() { clearTimeout(soon); soon = setTimeout(keep, 0); },

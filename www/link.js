@@ -26,12 +26,12 @@
     if (hash.length < 2 || hash === "#view=read") return false;
     const { linked, faults } = faceload.engine.readLink(hash);
     if (faults) {
-      faceload.notice.show("The link was not opened; the order on the screen is as it was.", faceload.opening.words(faults));
+      faceload.notice.show(faceload.say("link-not-opened"), faceload.opening.words(faults));
       return false;
     }
     const { text, per, boundary, pair, indicator, moved } = linked;
-    faceload.opening.open(text, { per, boundary, pair, indicator, moved }, "opening a link");
-    faceload.notice.show("The order in the link is open.", linked.told, [], linked.told.length > 0);
+    faceload.opening.open(text, { per, boundary, pair, indicator, moved }, faceload.say("opening-link"));
+    faceload.notice.show(faceload.say("link-open"), linked.told, [], linked.told.length > 0);
     return true;
   }
 
@@ -43,18 +43,18 @@
     if (faults) return { words: faceload.opening.words(faults), file: true };
     const ending = part("link-read").checked ? `${link}&view=read` : link;
     const words = [];
-    if (leftOut > 0) words.push(`Without ${leftOut === 1 ? "the shop's own value" : `the shop's ${leftOut} own values`}: the link then says that its numbers are generic.`);
-    if (!withOwn && shared.moved.length > 0) words.push("Sliders that were moved are left out too.");
+    if (leftOut > 0) words.push(faceload.say(leftOut === 1 ? "link-without-one" : "link-without-many", { values: leftOut }));
+    if (!withOwn && shared.moved.length > 0) words.push(faceload.say("link-without-sliders"));
     if (fromDisk()) {
-      words.push("This page is open from a disk: its address leads nowhere for others. Send the order file; or send this ending, which whoever has the page puts behind its address.");
-      return { text: ending, words, file: true, what: "Copy the ending" };
+      words.push(faceload.say("link-from-disk"));
+      return { text: ending, words, file: true, what: faceload.say("copy-ending") };
     }
     const address = here() + ending;
     if (address.length > LONGEST) {
-      words.push(`The link has ${address.length} characters; links beyond ${LONGEST} are often cut on their way. Send the order file.`);
+      words.push(faceload.say("link-too-long", { characters: address.length, longest: LONGEST }));
       return { words, file: true };
     }
-    return { text: address, words, file: false, what: "Copy the link" };
+    return { text: address, words, file: false, what: faceload.say("copy-link") };
   }
 
   function tell() {
@@ -73,8 +73,7 @@
     const values = own(order);
     part("link-own").checked = false;
     part("link-own-field").hidden = values === 0 && faceload.moves.moved().length === 0;
-    part("link-own-words").textContent = values === 0 ? "with the sliders as they were moved"
-      : `with ${values === 1 ? "the shop's own value and its note" : `the shop's ${values} own values and their notes`}, and moved sliders`;
+    part("link-own-words").textContent = faceload.say(values === 0 ? "link-with-sliders" : values === 1 ? "link-with-one" : "link-with-many", { values });
     tell();
     part("link").showModal();
     part("link-title").focus();

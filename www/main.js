@@ -125,7 +125,7 @@
 
   function take(name) {
     const demo = demos.find((one) => one.name === name);
-    faceload.opening.open(demo.order, { demo: name }, `starting from ${demo.title}`);
+    faceload.opening.open(demo.order, { demo: name }, faceload.say("starting-from", { title: demo.title }));
   }
 
   /** Once what is there now has been painted; a page in the background paints nothing. */
@@ -145,12 +145,12 @@
     faceload.labels = labels;
     label(labels);
     faceload.catalogue = faceload.engine.catalogue();
-    for (const name of ["order", "factors", "flips", "stills", "paste", "history", "files", "kept", "link", "own", "reading", "sending", "units"]) faceload[name].start();
+    for (const name of ["order", "factors", "flips", "stills", "paste", "history", "files", "kept", "link", "own", "reading", "report", "sending", "units"]) faceload[name].start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
     part("f-demo").addEventListener("change", () => { if (part("f-demo").value !== "") take(part("f-demo").value); });
     for (const id of ["f-per", "f-boundary", "f-pair", "f-indicator"]) part(id).addEventListener("change", show);
-    part("put-back").addEventListener("click", () => { faceload.moves.putBack(); faceload.history.note("putting all sliders back"); show(); part("f-pair").focus(); });
+    part("put-back").addEventListener("click", () => { faceload.moves.putBack(); faceload.history.note(faceload.say("putting-sliders-back")); show(); part("f-pair").focus(); });
     take(demos[0].name);
     faceload.kept.offer(faceload.link.open());
     await painted();

@@ -48,15 +48,16 @@
       faceload.slid();
     });
     // A slider that was let go is a step to undo.
-    input.addEventListener("change", () => faceload.history.note(`slider: ${row.item}`));
-    const keep = element("button", { type: "button", class: "keep editing", hidden: !moved.has(row.id), text: "keep", "aria-label": `keep ${row.item} so in the order`,
+    input.addEventListener("change", () => faceload.history.note(faceload.say("slider-of", { item: row.item })));
+    const keep = element("button", { type: "button", class: "keep editing", hidden: !moved.has(row.id), text: faceload.say("keep"), "aria-label": faceload.say("keep-in-order", { item: row.item }),
       on: { click: () => faceload.own.keep(row.id, moved.get(row.id)) } });
     const box = element("div", { class: moved.has(row.id) ? "slider moved" : "slider", "data-start": start, "data-row": row.id },
       element("label", { for: id, text: row.item }), input, element("span", { class: "value" }, output, element("span", { class: row.grade === "D" ? "grade weak" : "grade", text: faceload.say("of-grade", { grade: row.grade }) })), keep);
     return box;
   }
 
-  const wordsOf = (view) => faceload.say("swings-picture", { indicator: view.moves.indicator, rows: view.moves.rows.map((row) => `${row.item} ${row.at_low} to ${row.at_high}`).join("; ") });
+  const ends = (row) => faceload.say("from-to", { low: row.at_low, high: row.at_high });
+  const wordsOf = (view) => faceload.say("swings-picture", { indicator: view.moves.indicator, rows: view.moves.rows.map((row) => `${row.item} ${ends(row)}`).join("; ") });
   const name = () => { const { indicator, alternatives } = faceload.behind.pair(); return ["swings", indicator, ...alternatives.map((place) => faceload.shown().alternatives[place].id)].join(" "); };
 
   /** What paper shows. */
@@ -114,7 +115,7 @@
     const body = view.moves.rows.map((row) => element("tr", {},
       element("th", { scope: "row", text: row.item }),
       element("td", { text: words(row, Number(row.low.toPrecision(3))) }), element("td", { text: words(row, Number(row.high.toPrecision(3))) }),
-      element("td", { class: "number", text: `${row.at_low} to ${row.at_high}` }), element("td", { text: row.turns ? faceload.say("turns") : "" }),
+      element("td", { class: "number", text: ends(row) }), element("td", { text: row.turns ? faceload.say("turns") : "" }),
       element("td", { class: row.grade === "D" ? "weak" : undefined, text: row.grade })));
     fill(part("swing-numbers"), element("thead", {}, element("tr", {}, ...head.map((text) => element("th", { scope: "col", text })))), element("tbody", {}, ...body));
   }

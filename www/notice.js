@@ -17,7 +17,7 @@
     const button = ({ text, run }) => element("button", { type: "button", text, on: { click: () => { close(); run(); } } });
     fill(place, element("p", { id: "notice-title" }, element("strong", { text: title })),
       ...(list.length > 0 ? [element("ul", {}, ...list.map((text) => element("li", { text })))] : []),
-      element("p", { class: "ways" }, ...ways.map(button), button({ text: "Close", run: () => part("undo").closest("section").querySelector("button:enabled, select")?.focus() })));
+      element("p", { class: "ways" }, ...ways.map(button), button({ text: faceload.say("close"), run: () => part("undo").closest("section").querySelector("button:enabled, select")?.focus() })));
     place.hidden = false;
     if (takesFocus) place.focus();
   }

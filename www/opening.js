@@ -11,7 +11,7 @@
   function start(demo) {
     const select = part("f-demo");
     const own = select.querySelector('[value=""]');
-    if (demo === "" && !own) select.prepend(element("option", { value: "", text: "an order of your own" }));
+    if (demo === "" && !own) select.prepend(element("option", { value: "", text: faceload.say("own-order") }));
     if (demo !== "") own?.remove();
     select.value = demo;
   }

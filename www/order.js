@@ -66,7 +66,7 @@
       const id = `${input.id}-fault`;
       input.setAttribute("aria-invalid", "true");
       input.setAttribute("aria-describedby", id);
-      input.after(element("p", { id, class: "fault", text: `Wanted: ${fault.wanted}; ${fault.help}.` }));
+      input.after(element("p", { id, class: "fault", text: faceload.say("wanted", { ...fault }) }));
       const closed = input.closest("details:not([open])");
       if (closed) closed.open = true;
     }
@@ -87,7 +87,8 @@
   function named(path) {
     const [, list, index, key] = /^(?:(line|alternative)\[(\d+)\]\.|site\.)?(.+)$/.exec(path);
     const what = key.replaceAll("_", "-");
-    return list ? `${what} in ${list} ${index}` : what;
+    if (list === "line") return faceload.say("field-in-line", { field: what, line: index });
+    return list ? faceload.say("field-in-alternative", { field: what, alternative: index }) : what;
   }
 
   /** A field was changed. */
@@ -133,7 +134,7 @@
     /** The alternatives as they were when the order was opened. */
     opened: () => opened.alternative ?? faceload.catalogue.alternatives,
     /** Changes the order itself (rows added, removed, of another kind) and shows it anew; the focus stays by its field. */
-    change(edit, name = "change of the order") {
+    change(edit, name) {
       const { id, parentElement } = document.activeElement ?? {};
       const home = parentElement?.closest("details")?.querySelector("summary");
       const order = typed();

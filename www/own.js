@@ -3,7 +3,8 @@
 (() => {
   const { faceload } = window;
   const { element, part, fill } = faceload;
-  const GRADES = [["own", "own: this shop's meter, bill or scale"], ["A", "A: published by a government, a standard or reviewed, and read"], ["B", "B: the same, through an excerpt"], ["C", "C: trade source or common practice"], ["D", "D: from memory, judgement"]];
+  /** The grades, and the label of each. */
+  const GRADES = { own: "grade-own", A: "grade-a", B: "grade-b", C: "grade-c", D: "grade-d" };
   let input = null;
 
   /** The entry that an order has for an input, by alternative. */
@@ -31,17 +32,18 @@
 
   /** What is wrong, each at its field; whether nothing is. */
   function checked(made, ids) {
-    fault("value", made.value === "" ? `Wanted: a value with its unit, such as ${input.typed}.` : "");
-    fault("note", made.note === "" ? "Wanted: where the value comes from, such as: meter, week 14." : "");
-    part("own-whose-fault").textContent = ids.length === 0 ? "Wanted: at least one alternative." : "";
+    fault("value", made.value === "" ? faceload.say("wanted-value", { example: input.typed }) : "");
+    fault("note", made.note === "" ? faceload.say("wanted-note") : "");
+    part("own-whose-fault").textContent = ids.length === 0 ? faceload.say("wanted-whose") : "";
     if (made.value === "" || ids.length === 0) return false;
-    const before = faceload.engine.check("the order", JSON.stringify(faceload.order.typed())).map((one) => one.words);
-    const faults = faceload.engine.check("the order", JSON.stringify(typedWith(ids, input.id, made))).filter((one) => !before.includes(one.words));
+    const faultsOf = (order) => faceload.engine.check(faceload.say("the-order"), JSON.stringify(order));
+    const before = faultsOf(faceload.order.typed()).map((one) => one.words);
+    const faults = faultsOf(typedWith(ids, input.id, made)).filter((one) => !before.includes(one.words));
     const of = (field) => (faults.find((one) => one.field.endsWith(field)));
     const note = of(`.with.${input.id}.note`);
     const value = of(`.with.${input.id}`) ?? of(`.with.${input.id}.value`) ?? (note ? undefined : faults[0]);
-    if (note) fault("note", `Wanted: ${note.wanted}; ${note.help}.`);
-    fault("value", value ? (value.wanted ? `Wanted: ${value.wanted}; ${value.help}.` : value.words) : "");
+    if (note) fault("note", faceload.say("wanted", { ...note }));
+    fault("value", value ? (value.wanted ? faceload.say("wanted", { ...value }) : value.words) : "");
     return faults.length === 0 && made.note !== "";
   }
 
@@ -51,7 +53,7 @@
     const ids = chosen();
     if (!checked(made, ids)) { part("own").querySelector("[aria-invalid], #own-whose input")?.focus(); return; }
     part("own").close();
-    faceload.order.change((order) => write(order, ids, input.id, made), `own value of ${input.item}`);
+    faceload.order.change((order) => write(order, ids, input.id, made), faceload.say("own-value-of", { item: input.item }));
   }
 
   /** Asks for a value; `at` is one to begin with. */
@@ -59,14 +61,17 @@
     input = row;
     const order = faceload.order.typed();
     const known = (order.alternative ?? []).map((one) => entry(one, row.id)).find((one) => one !== undefined);
-    part("own-title").textContent = `Own value: ${row.item}`;
-    part("own-table").textContent = `${row.own ? "The order has" : "The tables have"} ${row.value}${row.range ? `, range ${row.range}` : ""}; grade ${row.grade}: ${row.grade_words}. An own value stands without a range.`;
+    part("own-title").textContent = faceload.say("own-value-title", { item: row.item });
+    const value = row.range ? faceload.say("value-in-range", { value: row.value, range: row.range }) : row.value;
+    part("own-table").textContent = faceload.say(row.own ? "order-has" : "tables-have", { value, grade: row.grade, meaning: row.grade_words });
     part("own-value").value = typeof known === "string" ? known : known?.value ?? row.typed;
     part("own-note").value = known?.note ?? "";
-    fill(part("own-grade"), ...GRADES.map(([value, text]) => element("option", { value, text })));
+    fill(part("own-grade"), ...Object.entries(GRADES).map(([value, id]) => element("option", { value, text: faceload.say(id) })));
     part("own-grade").value = known?.grade ?? "own";
     const box = (id) => element("label", {}, element("input", { type: "checkbox", value: id, checked: row.whose.includes(id) }), ` ${id}`);
-    fill(part("own-whose"), element("legend", { text: "for" }), ...faceload.shown().alternatives.map((one) => box(one.id)), element("p", { id: "own-whose-fault", class: "fault" }));
+    for (const old of part("own-whose").querySelectorAll("label")) old.remove();
+    part("own-whose-fault").before(...faceload.shown().alternatives.map((one) => box(one.id)));
+    part("own-whose-fault").textContent = "";
     part("own-caution").textContent = faceload.shown().caution;
     for (const field of ["value", "note"]) fault(field, "");
     part("own").showModal();
@@ -79,23 +84,23 @@
     const row = faceload.factors.find(id);
     if (!row?.typed) return;
     const unit = row.typed.slice(String(row.typed).split(" ")[0].length);
-    const made = { value: `${value}${unit}`, note: "moved by hand in what moves it", grade: "D" };
+    const made = { value: `${value}${unit}`, note: faceload.say("moved-by-hand"), grade: "D" };
     faceload.moves.set(faceload.moves.moved().filter(([moved]) => moved !== id));
-    faceload.order.change((order) => write(order, row.whose, id, made), `keeping ${row.item} at ${made.value}`);
+    faceload.order.change((order) => write(order, row.whose, id, made), faceload.say("keeping", { item: row.item, value: made.value }));
   }
 
   /** Whether the order states it for one of these alternatives. */
   const stated = (row) => (faceload.order.typed().alternative ?? []).some((one) => row.whose.includes(one.id) && entry(one, row.id) !== undefined);
 
-  const putBack = (row) => faceload.order.change((order) => write(order, row.whose, row.id), `putting back ${row.item}`);
-  const putAllBack = () => faceload.order.change((order) => { for (const one of order.alternative) delete one.with; }, "putting all own values back");
+  const putBack = (row) => faceload.order.change((order) => write(order, row.whose, row.id), faceload.say("putting-back", { item: row.item }));
+  const putAllBack = () => faceload.order.change((order) => { for (const one of order.alternative) delete one.with; }, faceload.say("putting-own-back"));
 
   /** The buttons of an input. */
   function buttons(row, found) {
     const made = [];
     const id = (what) => `${what}-${row.id}-${row.whose.join("-")}`.replace(/[^a-z0-9]+/gi, "-");
-    if (row.typed) made.push(element("button", { type: "button", id: id("own"), text: row.own ? "change" : "own value", "aria-label": `own value of ${row.item}`, on: { click: () => ask(row) } }));
-    if (found) made.push(element("button", { type: "button", id: id("back"), text: "put back", "aria-label": `put back ${row.item}`, on: { click: () => putBack(row) } }));
+    if (row.typed) made.push(element("button", { type: "button", id: id("own"), text: faceload.say(row.own ? "own-change" : "own-value"), "aria-label": faceload.say("own-value-of", { item: row.item }), on: { click: () => ask(row) } }));
+    if (found) made.push(element("button", { type: "button", id: id("back"), text: faceload.say("put-one-back"), "aria-label": faceload.say("put-back-of", { item: row.item }), on: { click: () => putBack(row) } }));
     return made;
   }
 
@@ -109,7 +114,7 @@
     show(inputs) {
       const count = inputs.filter((row) => row.own && stated(row)).length;
       part("own-back").hidden = count === 0;
-      part("own-count").textContent = count === 0 ? "" : `${count} ${count === 1 ? "value is" : "values are"} this order's own.`;
+      part("own-count").textContent = count === 0 ? "" : faceload.say(count === 1 ? "own-count-one" : "own-count-many", { values: count });
     },
   };
 })();

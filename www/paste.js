@@ -12,6 +12,7 @@
   /** What may hold where a row does not say it, with an example. */
   const MISSING = { shape: "rectangle", colours: "red 60 %; white 40 %", size: "24 x 30 in", sheeting: "prismatic", blank: "aluminium 0.080 in" };
   let bytes = null;
+  /** @type {rows.Asked | null} */
   let asked = null;
   let leave = false;
 
@@ -42,12 +43,13 @@
   }
 
   function choices(report) {
+    const { say } = faceload;
     const yes = (flag) => (flag ? "yes" : "no");
     return element("div", { class: "fields" },
-      choice("rows-separator", "between cells", [["\t", "tab"], [";", "semicolon"], [",", "comma"]], report.separator, (to) => { asked.separator = to; asked.columns = []; }),
-      choice("rows-header", "first row", [["yes", "names the columns"], ["no", "is a sign"]], yes(report.header), (to) => { asked.header = to === "yes"; }),
-      choice("rows-unit", "lengths without a unit", [["", "are not taken"], ...["in", "ft", "mm", "cm", "m"].map((unit) => [unit, `are ${unit}`])], asked.unit ?? "", (to) => { asked.unit = to || null; }),
-      choice("rows-comma", "decimal mark", [["no", "point"], ["yes", "comma"]], yes(asked.comma), (to) => { asked.comma = to === "yes"; }));
+      choice("rows-separator", say("between-cells"), [["\t", say("tab")], [";", say("semicolon")], [",", say("comma")]], report.separator, (to) => { asked.separator = to; asked.columns = []; }),
+      choice("rows-header", say("first-row"), [["yes", say("first-row-names")], ["no", say("first-row-sign")]], yes(report.header), (to) => { asked.header = to === "yes"; }),
+      choice("rows-unit", say("bare-lengths"), [["", say("bare-lengths-refused")], ...["in", "ft", "mm", "cm", "m"].map((unit) => [unit, say("bare-lengths-in", { unit })])], asked.unit ?? "", (to) => { asked.unit = to || null; }),
+      choice("rows-comma", say("decimal-mark"), [["no", say("point")], ["yes", say("comma")]], yes(asked.comma), (to) => { asked.comma = to === "yes"; }));
   }
 
   /** Takes a column as a field; the column that gave it before gives nothing then. */
@@ -62,17 +64,17 @@
 
   function columns(report) {
     const row = (column, place) => {
-      const name = `column ${column.column}${column.name ? `, ${column.name}` : ""}`;
-      const select = element("select", { id: `rows-column-${place}`, "aria-label": `${name}: taken as`, on: { change: () => taken(report, place, select.value) } },
-        element("option", { value: "", text: "nothing" }), ...report.fields.map(({ value, text }) => element("option", { value, text })));
+      const name = faceload.say(column.name ? "column-named" : "column-of", column);
+      const select = element("select", { id: `rows-column-${place}`, "aria-label": faceload.say("column-taken-as", { column: name }), on: { change: () => taken(report, place, select.value) } },
+        element("option", { value: "", text: faceload.say("taken-as-nothing") }), ...report.fields.map(({ value, text }) => element("option", { value, text })));
       select.value = column.field ?? "";
       return element("tr", {}, element("th", { scope: "row", text: `${column.column} ${column.name}` }), element("td", {}, select),
-        element("td", { class: "quiet", text: [column.why, column.unit && `in ${column.unit}`].filter(Boolean).join(", ") }),
+        element("td", { class: "quiet", text: [column.why, column.unit && faceload.say("in-unit", { unit: column.unit })].filter(Boolean).join(", ") }),
         element("td", { class: "first-cells", text: column.cells.join(" \u00b7 ") }));
     };
-    return element("div", { class: "wide-table", tabindex: 0, role: "region", "aria-label": "the columns" },
-      element("table", {}, element("caption", { text: "the columns" }),
-        element("thead", {}, element("tr", {}, ...["column", "taken as", "why", "first cells"].map((text) => element("th", { scope: "col", text })))),
+    return element("div", { class: "wide-table", tabindex: 0, role: "region", "aria-label": faceload.say("the-columns") },
+      element("table", {}, element("caption", { text: faceload.say("the-columns") }),
+        element("thead", {}, element("tr", {}, ...["column", "taken-as", "why", "first-cells"].map((id) => element("th", { scope: "col", text: faceload.say(id) })))),
         element("tbody", {}, ...report.columns.map(row))));
   }
 
@@ -80,7 +82,7 @@
     const now = new Map(asked.missing);
     const field = ([word, example]) => {
       const id = `rows-missing-${word}`;
-      const made = element("input", { id, type: "text", autocomplete: "off", placeholder: `such as ${example}`, on: {
+      const made = element("input", { id, type: "text", autocomplete: "off", placeholder: faceload.say("such-as", { example }), on: {
         change: () => {
           now.delete(word);
           if (made.value.trim()) now.set(word, made.value.trim());
@@ -91,7 +93,7 @@
       made.value = now.get(word) ?? "";
       return element("span", { class: "field" }, element("label", { for: id, text: word }), made);
     };
-    return element("fieldset", { id: "rows-missing" }, element("legend", { text: "Where a row does not say it (lines then say what was assumed)" }),
+    return element("fieldset", { id: "rows-missing" }, element("legend", { text: faceload.say("rows-missing") }),
       element("div", { class: "fields" }, ...Object.entries(MISSING).map(field)));
   }
 
@@ -99,22 +101,22 @@
     if (report.faults.length === 0) return [];
     const more = report.faults.length - SHOWN;
     const found = {
-      caption: `what could not be taken${more > 0 ? `; ${more} more kinds are in the CSV` : ""}`,
-      columns: ["rows", "column", "what came", "what was wanted", "way out"],
+      caption: faceload.say(more > 0 ? "rows-not-taken-more" : "rows-not-taken", { more }),
+      columns: ["rows-at", "column", "what-came", "what-wanted", "way-out"].map((id) => faceload.say(id)),
       rows: report.faults.slice(0, SHOWN).map((one) => [one.where, one.place, one.came, one.wanted, one.help]),
     };
     const box = element("input", { id: "rows-leave", type: "checkbox", on: { change: () => { leave = box.checked; } } });
     box.checked = leave;
-    return [faceload.table(found), element("p", {}, box, element("label", { for: "rows-leave", text: ` leave these ${report.listed_words} out` })),
-      element("p", {}, element("button", { id: "rows-save", type: "button", text: "Save them as CSV with the reason", on: {
+    return [faceload.table(found), element("p", {}, box, " ", element("label", { for: "rows-leave", text: faceload.say("leave-rows-out", { rows: report.listed_words }) })),
+      element("p", {}, element("button", { id: "rows-save", type: "button", text: faceload.say("save-left-out"), on: {
         click: () => faceload.save.csv("rows-left-out", faceload.engine.rowsLeftOut(bytes, asked)),
       } }))];
   }
 
   /** Puts the lines into the order; while rows are listed, only where the user leaves them out. */
   function put(report, beside) {
-    const stop = report.count === 0 ? "No row could be taken: say what the columns are, or what holds where a row does not say it."
-      : report.listed > 0 && !leave ? `${report.listed_words} could not be taken: mend them and paste again, say what holds where they say nothing, or leave them out.` : "";
+    const stop = report.count === 0 ? faceload.say("no-row-taken")
+      : report.listed > 0 && !leave ? faceload.say("rows-stop", { rows: report.listed_words }) : "";
     part("rows-stop").textContent = stop;
     if (stop) {
       (part("rows-leave") ?? part("rows-text")).focus();
@@ -126,9 +128,9 @@
       return;
     }
     clear();
-    faceload.order.change((now) => { now.line = order.line; }, "rows from a spreadsheet");
-    const left = report.listed > 0 ? `; ${report.listed_words} left out` : "";
-    part("rows-done").textContent = `${beside ? "Added to the order" : "Now the order's lines"}: ${report.lines_words}${left}. They stand under \u201cEdit the lines\u201d.`;
+    faceload.order.change((now) => { now.line = order.line; }, faceload.say("rows-step"));
+    const lines = report.listed > 0 ? faceload.say("lines-and-left-out", { lines: report.lines_words, rows: report.listed_words }) : report.lines_words;
+    part("rows-done").textContent = faceload.say(beside ? "rows-added" : "rows-replaced", { lines, heading: faceload.say("edit-lines") });
     part("from-rows").querySelector("summary").focus();
   }
 
@@ -145,14 +147,14 @@
       element("ul", { class: "quiet" }, ...report.says.slice(2).map((text) => element("li", { text }))),
       choices(report), columns(report), missing(), ...faults(report), faceload.table(report.first),
       element("p", { id: "rows-stop", class: "fault", role: "alert" }),
-      element("p", { class: "fields" }, button("rows-add", "Add them to the order's lines", true), button("rows-replace", "Put them in place of the order's lines", false)));
+      element("p", { class: "fields" }, button("rows-add", faceload.say("add-rows"), true), button("rows-replace", faceload.say("replace-by-rows"), false)));
     if (focused) part(focused)?.focus();
   }
 
   faceload.paste = {
     start() {
       const text = part("rows-text");
-      const written = (words) => (words.trim() === "" ? clear() : take(new TextEncoder().encode(words), "the cells"));
+      const written = (words) => (words.trim() === "" ? clear() : take(new TextEncoder().encode(words), faceload.say("the-cells")));
       text.addEventListener("input", () => written(text.value));
       text.addEventListener("paste", (event) => {
         const words = event.clipboardData?.getData("text/plain") ?? "";

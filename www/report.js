@@ -3,7 +3,7 @@
 (() => {
   const { faceload } = window;
   const { part, element, fill } = faceload;
-  /** What was made last, and of what. */
+  /** What was made last, and of what. @type {report.Whole | null} */
   let made = null;
   let madeOf = "";
 
@@ -11,7 +11,7 @@
   const heads = new CSSStyleSheet();
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, heads];
 
-  /** The parts of the report as elements; words stay words. */
+  /** The parts of the report as elements; words stay words. @param {node.Node} node */
   function built(node) {
     if (typeof node === "string") return node;
     if (!Array.isArray(node)) return element("img", { src: faceload.picture(node.svg), alt: node.words });
@@ -24,18 +24,18 @@
   async function report() {
     const asking = faceload.findings.asking();
     if (!asking || !part("not-updated").hidden) {
-      part("report-note").textContent = "Not made: the order on the screen is at fault; mend it first.";
+      part("report-note").textContent = faceload.say("report-at-fault");
       return null;
     }
     const of = JSON.stringify(asking);
     if (of === madeOf) return made;
-    const told = (share) => { part("report-note").textContent = `under way … ${Math.round(100 * share)} %`; };
+    const told = (share) => { part("report-note").textContent = faceload.say("under-way-share", { percent: Math.round(100 * share) }); };
     told(0);
     const result = await faceload.work.ask("report", "report_json", asking.order, asking.asked, told);
     // Meanwhile something else may have come on the screen.
     if (result.dropped || JSON.stringify(faceload.findings.asking()) !== of) { part("report-note").textContent = ""; return null; }
     if (result.answer === undefined) {
-      part("report-note").textContent = result.faults ? result.faults.map((fault) => fault.words).join("; ") : `The work failed: ${result.failed}`;
+      part("report-note").textContent = result.faults ? result.faults.map((fault) => fault.words).join("; ") : faceload.say("work-failed", { reason: result.failed });
       return null;
     }
     made = JSON.parse(result.answer);
@@ -71,8 +71,14 @@
     if (one) faceload.save.html("report", one.html);
   }
 
-  for (const [id, run] of [["read-report", read], ["print-report", print], ["save-report", save]]) part(id).addEventListener("click", run);
-  part("report-close").addEventListener("click", () => { part("report-read").hidden = true; part("read-report").focus(); });
-  /** What was made is of an order that is no longer on the screen. */
-  faceload.report = { forget: () => { part("report-read").hidden = true; } };
+  faceload.report = {
+    start() {
+      part("read-report").addEventListener("click", read);
+      part("print-report").addEventListener("click", print);
+      part("save-report").addEventListener("click", save);
+      part("report-close").addEventListener("click", () => { part("report-read").hidden = true; part("read-report").focus(); });
+    },
+    /** What was made is of an order that is no longer on the screen. */
+    forget: () => { part("report-read").hidden = true; },
+  };
 })();

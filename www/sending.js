@@ -7,7 +7,7 @@
   /** Why results stay here, or nothing. */
   function reason() {
     const note = part("not-updated");
-    return note.hidden ? "" : `${note.textContent}. Results are not saved, shared or printed until that is mended.`;
+    return note.hidden ? "" : faceload.say("results-stay", { fault: note.textContent });
   }
 
   /** The statement of what is looked at; one of another pair or indicator is none. */
@@ -20,10 +20,13 @@
   function whyNoSentence() {
     if (reason()) return reason();
     const { draws } = document.documentElement.dataset;
-    if (draws === "failed") return "The draws failed, so there is no sentence to send.";
-    if (draws !== "here") return "The draws are under way.";
-    if (!statement()) return faceload.findings.found()?.statement ? "The draws are under way." : "There is no pair of alternatives that share a line to speak of.";
-    return statement().why_none.join("; ");
+    if (draws === "failed") return faceload.say("draws-failed-no-sentence");
+    const here = draws === "here";
+    const made = here && statement();
+    if (made) return made.why_none.join("; ");
+    // What was found last may be of another pair or indicator: that of this one is on its way.
+    const alone = here && !faceload.findings.found()?.statement;
+    return faceload.say(alone ? "no-pair-no-sentence" : "draws-under-way");
   }
 
   /** A button that is off says why. */
@@ -50,7 +53,7 @@
       watch.observe(part("f-pair"), { childList: true });
       // A figure that comes later has buttons that are on.
       document.addEventListener("click", (event) => {
-        if (reason() && event.target.closest?.(".saves button")) { event.preventDefault(); event.stopImmediatePropagation(); gate(); }
+        if (reason() && event.target instanceof Element && event.target.closest(".saves button")) { event.preventDefault(); event.stopImmediatePropagation(); gate(); }
       }, true);
       new MutationObserver(() => part("message-said").replaceChildren()).observe(part("answer"), { childList: true });
       gate();

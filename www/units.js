@@ -15,7 +15,7 @@
     const units = part("f-units").value;
     for (const place of document.querySelectorAll(".other-unit")) place.textContent = units === "typed" ? "" : faceload.engine.inUnits(lengthOf(place), units) ?? "";
     const view = faceload.shown();
-    part("order-area").textContent = units === "customary" && view ? `${view.square_feet} of face` : "";
+    part("order-area").textContent = units === "customary" && view ? faceload.say("of-face", { area: view.square_feet }) : "";
   }
 
   faceload.units = {

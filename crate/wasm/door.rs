@@ -143,7 +143,7 @@ pub fn catalogue() -> Result<String, Vec<Fault>> {
 
 /// The labels.
 pub fn labels() -> String {
-    let map: Map<String, Value> = labels::LABELS.iter().map(|label| (label.id.to_owned(), Value::String(label.text.to_owned()))).collect();
+    let map: Map<String, Value> = labels::all().map(|label| (label.id.to_owned(), Value::String(label.text.to_owned()))).collect();
     Value::Object(map).to_string()
 }
 

@@ -4,7 +4,7 @@
 use crate::{Chore, Outcome, page, place, program};
 use std::collections::BTreeMap;
 use std::fmt::Write;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// The chore of this file.
 pub const CHORE: Chore = Chore { name: "types", help: "write anew the types of what the page gets from the program", run };
@@ -37,16 +37,32 @@ struct Shape<'a> {
 fn declarations() -> Result<String, String> {
     let mut sources = BTreeMap::new();
     for folder in ["crate/report", "crate/wasm"] {
-        let entries = std::fs::read_dir(place::root().join(folder)).map_err(|error| format!("{folder}: {error}"))?;
-        for path in
-            entries.filter_map(|entry| Some(entry.ok()?.path())).filter(|path| path.extension().is_some_and(|ending| ending == "rs"))
-        {
-            let name = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
-            let text = String::from_utf8(page::read(&path)?).map_err(|_| format!("{}: not UTF-8", place::shown(&path)))?;
-            sources.insert(name, text);
-        }
+        read_below(&place::root().join(folder), &mut sources)?;
     }
     Ok(written(&sources))
+}
+
+/// The modules of a folder and those below it; of two with one name the texts stand together, in one order.
+fn read_below(folder: &Path, sources: &mut BTreeMap<String, String>) -> Outcome {
+    let entries = std::fs::read_dir(folder).map_err(|error| format!("{}: {error}", place::shown(folder)))?;
+    let mut paths: Vec<PathBuf> = entries.filter_map(|entry| Some(entry.ok()?.path())).collect();
+    paths.sort();
+    for path in paths {
+        if path.is_dir() {
+            read_below(&path, sources)?;
+        } else if path.extension().is_some_and(|ending| ending == "rs") {
+            let text = String::from_utf8(page::read(&path)?).map_err(|_| format!("{}: not UTF-8", place::shown(&path)))?;
+            sources.entry(module(&path)).or_default().push_str(&text);
+        }
+    }
+    Ok(())
+}
+
+/// The module of a file: its name, or its folder's.
+fn module(path: &Path) -> String {
+    let stem = |path: &Path| path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
+    let name = stem(path);
+    if name == "mod" { path.parent().map_or(name, stem) } else { name }
 }
 
 /// The shapes of every module, each module a namespace.
@@ -55,10 +71,12 @@ fn written(sources: &BTreeMap<String, String>) -> String {
         sources.iter().map(|(name, text)| (name.as_str(), shapes(text))).filter(|(_, shapes)| !shapes.is_empty()).collect();
     let mut out = HEAD.to_owned();
     for (module, shapes) in &modules {
-        // A name of the same file, else of the one other that has it.
+        // A name of the module that stands before it, else of the same file, else of the one other that has it.
         let named = |name: &str| {
+            let (before, name) = name.rsplit_once("::").unwrap_or((module, name));
             let holds = |shapes: &Vec<Shape>| shapes.iter().any(|shape| shape.name == name);
-            let home = if holds(shapes) { Some(module) } else { modules.iter().find(|(_, other)| holds(other)).map(|(home, _)| home) };
+            let first = modules.get_key_value(before).filter(|(_, shapes)| holds(shapes));
+            let home = first.or_else(|| modules.iter().find(|(_, other)| holds(other))).map(|(home, _)| home);
             home.map_or_else(|| "unknown".to_owned(), |home| format!("{home}.{name}"))
         };
         let _ = writeln!(out, "\ndeclare namespace {module} {{");
@@ -66,8 +84,10 @@ fn written(sources: &BTreeMap<String, String>) -> String {
             if shape.is_enum {
                 let _ = writeln!(out, "  type {} = {};", shape.name, variants(shape.body, &named).join(" | "));
             } else {
-                let _ = writeln!(out, "  interface {} {{", shape.name);
-                for field in fields(shape.body, &named) {
+                let (fields, flat) = fields(shape.body, &named);
+                let from = if flat.is_empty() { String::new() } else { format!(" extends {}", flat.join(", ")) };
+                let _ = writeln!(out, "  interface {}{from} {{", shape.name);
+                for field in fields {
                     let _ = writeln!(out, "    {field};");
                 }
                 out.push_str("  }\n");
@@ -97,27 +117,31 @@ fn shapes(text: &str) -> Vec<Shape<'_>> {
     found
 }
 
-/// The fields of a struct's body as they are declared, without those that serde skips.
-fn fields(body: &str, named: &dyn Fn(&str) -> String) -> Vec<String> {
-    let mut found = Vec::new();
-    let (mut skipped, mut optional) = (false, false);
+/// The fields of a struct's body as they are declared, without those that serde skips; and what is laid flat into it.
+fn fields(body: &str, named: &dyn Fn(&str) -> String) -> (Vec<String>, Vec<String>) {
+    let (mut found, mut laid_flat) = (Vec::new(), Vec::new());
+    let (mut skipped, mut optional, mut flat) = (false, false, false);
     for line in body.lines().map(str::trim) {
         if line.starts_with("#[serde(skip)]") {
             skipped = true;
         } else if line.contains("skip_serializing_if") {
             optional = true;
+        } else if line.starts_with("#[serde(flatten)]") {
+            flat = true;
         } else if let Some((name, kind)) =
             line.trim_start_matches("pub ").trim_end_matches(',').split_once(": ").filter(|_| !line.starts_with("//"))
         {
             let kind = kind.trim();
             let inner = kind.strip_prefix("Option<").and_then(|kind| kind.strip_suffix('>')).filter(|_| optional);
-            if !skipped {
+            if flat {
+                laid_flat.push(typed(kind, named));
+            } else if !skipped {
                 found.push(format!("{name}{}: {}", if optional { "?" } else { "" }, typed(inner.unwrap_or(kind), named)));
             }
-            (skipped, optional) = (false, false);
+            (skipped, optional, flat) = (false, false, false);
         }
     }
-    found
+    (found, laid_flat)
 }
 
 /// The variants of an untagged enum: what is in them.
@@ -127,7 +151,7 @@ fn variants(body: &str, named: &dyn Fn(&str) -> String) -> Vec<String> {
     for line in body.lines().filter(|line| !line.trim().starts_with("//")) {
         if let Some(inside) = &mut open {
             if line.trim() == "}," {
-                found.push(format!("{{ {} }}", fields(inside, named).join("; ")));
+                found.push(format!("{{ {} }}", fields(inside, named).0.join("; ")));
                 open = None;
             } else {
                 inside.push_str(line);
@@ -136,10 +160,33 @@ fn variants(body: &str, named: &dyn Fn(&str) -> String) -> Vec<String> {
         } else if line.trim().ends_with('{') {
             open = Some(String::new());
         } else if let Some((_, kind)) = line.trim().trim_end_matches("),").split_once('(') {
-            found.push(typed(kind, named));
+            found.push(if parts(kind).len() > 1 { tuple(kind, named) } else { typed(kind, named) });
         }
     }
     found
+}
+
+/// What stands between the commas of a list of types, except those inside brackets.
+fn parts(kinds: &str) -> Vec<&str> {
+    let (mut found, mut depth, mut from) = (Vec::new(), 0_i32, 0);
+    for (at, letter) in kinds.char_indices() {
+        match letter {
+            '<' | '(' | '[' => depth += 1,
+            '>' | ')' | ']' => depth -= 1,
+            ',' if depth == 0 => {
+                found.push(kinds[from..at].trim());
+                from = at + 1;
+            }
+            _ => {}
+        }
+    }
+    found.push(kinds[from..].trim());
+    found
+}
+
+fn tuple(kinds: &str, named: &dyn Fn(&str) -> String) -> String {
+    let parts: Vec<String> = parts(kinds).into_iter().map(|part| typed(part, named)).collect();
+    format!("[{}]", parts.join(", "))
 }
 
 /// A type of Rust as JSON has it.
@@ -156,8 +203,7 @@ fn typed(kind: &str, named: &dyn Fn(&str) -> String) -> String {
         return format!("{}[]", typed(inner, named));
     }
     if let Some(inner) = inside("(", ")") {
-        let parts: Vec<String> = inner.split(", ").map(|part| typed(part, named)).collect();
-        return format!("[{}]", parts.join(", "));
+        return tuple(inner, named);
     }
     match kind {
         "String" | "&'static str" | "&'a str" | "char" => "string".to_owned(),
@@ -184,6 +230,19 @@ mod tests {
                       declare namespace spot {\n  interface Spot {\n    x: number;\n    lead?: lead.Lead;\n    points: number[][][];\n    pair: [number, number];\n    cells: spot.Cell[];\n  }\n  \
                       type Cell = string | { value: number; shown: string };\n}\n";
         assert_eq!(written(&sources).strip_prefix(HEAD), Some(wanted), "{}", written(&sources));
+    }
+
+    #[test]
+    fn what_is_laid_flat_is_extended_and_several_in_a_variant_are_a_tuple() {
+        let text = "#[derive(Serialize)]\nstruct Whole {\n    #[serde(flatten)]\n    inner: far::Part,\n    html: String,\n}\n\n\
+                    #[derive(Serialize)]\n#[serde(untagged)]\nenum Node {\n    Element(&'static str, Vec<(&'static str, String)>, Vec<Node>),\n}\n";
+        let part = "#[derive(Serialize)]\nstruct Part {\n    size: usize,\n}\n";
+        let near = "#[derive(Serialize)]\nstruct Part {\n    other: usize,\n}\n";
+        let sources =
+            [("whole".to_owned(), text.to_owned()), ("far".to_owned(), part.to_owned()), ("a".to_owned(), near.to_owned())].into();
+        let declared = written(&sources);
+        assert!(declared.contains("  interface Whole extends far.Part {\n    html: string;\n  }\n"), "{declared}");
+        assert!(declared.contains("  type Node = [string, [string, string][], whole.Node[]];\n"), "{declared}");
     }
 
     #[test]

@@ -2,9 +2,13 @@
 
 declare const shown: view.View;
 declare const page: Faceload;
+declare const opened: link.Opened;
 
 // @ts-expect-error a misspelt field
 export const misspelt = shown.indicatros;
+
+// @ts-expect-error a misspelt field of what lies flat in another
+export const flat = opened.boundery;
 
 // @ts-expect-error a list where one was meant
 export const label: string = shown.indicators.label;

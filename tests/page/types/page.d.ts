@@ -20,6 +20,7 @@ interface Faceload {
   arithmetic(alternative: string, indicator: string, at?: { stage?: string; input?: string; job?: number; what?: string }): void;
   opens(text: string, lead: { alternative: string; indicator: string; stage?: string; input?: string; job?: number; what?: string }): HTMLElement;
   engine: Engine;
+  findings: { found(): sure.Sure | null; [part: string]: any };
   /** Scripts add parts of their own. */
   [part: string]: any;
 }
@@ -31,6 +32,12 @@ interface Engine {
   loadsSpots(indicator: string, width: number): spot.Spot[];
   swingsSpots(width: number): spot.Spot[];
   sources(indicator: string, alternatives: number[]): source_list.BehindLoad[];
+  check(name: string, text: string): door.Fault[];
+  rows(bytes: Uint8Array, question: rows.Asked): { report?: any; faults?: door.Fault[] };
+  rowsInOrder(bytes: Uint8Array, question: rows.Asked, order: string, beside: boolean): { order?: any; faults?: door.Fault[] };
+  rowsLeftOut(bytes: Uint8Array, question: rows.Asked): string;
+  writeLink(order: string, shared: link.Shared): { link?: string; left_out?: number; faults?: door.Fault[] };
+  readLink(address: string): { linked?: link.Opened; faults?: door.Fault[] };
   [call: string]: any;
 }
 

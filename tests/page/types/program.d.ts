@@ -1,5 +1,13 @@
 // Written by `cargo xtask types` from the structs of crate/report and crate/wasm.
 
+declare namespace document {
+  interface Report {
+    title: string;
+    sheets: string;
+    body: node.Node;
+  }
+}
+
 declare namespace door {
   interface Fault {
     field: string;
@@ -63,6 +71,8 @@ declare namespace explain {
     year: string;
     note: string;
     own: boolean;
+    whose?: string[];
+    typed?: string;
   }
 }
 
@@ -97,6 +107,41 @@ declare namespace job_lines {
   }
 }
 
+declare namespace link {
+  interface Linked {
+    order: unknown;
+    per: string;
+    boundary: string;
+    pair?: [string, string];
+    indicator: string;
+    moved?: [string, number][];
+    tables: string;
+    left_out?: number;
+  }
+  interface Shared {
+    per: string;
+    boundary: string;
+    pair: [string, string] | null;
+    indicator: string;
+    moved: [string, number][];
+    own: boolean;
+  }
+  interface Opened extends link.Linked {
+    text: string;
+    told: string[];
+  }
+}
+
+declare namespace node {
+  type Node = string | [string, [string, string][], node.Node[]] | { svg: string; words: string };
+}
+
+declare namespace report {
+  interface Whole extends document.Report {
+    html: string;
+  }
+}
+
 declare namespace result {
   interface Exchange {
     schema_version: number;
@@ -110,6 +155,7 @@ declare namespace result {
     draws: result.Made;
     not_covered: string;
     caution: string;
+    reviewers_stated_by_user?: unknown;
     standing: string;
     factors: result.FactorsOf;
     alternatives: result.One[];
@@ -138,6 +184,18 @@ declare namespace result {
     route: string;
     m2: number;
     loads: Record<string, unknown>;
+  }
+}
+
+declare namespace rows {
+  interface Asked {
+    name: string;
+    separator: string | null;
+    header: boolean | null;
+    columns: [number, string][];
+    missing: [string, string][];
+    unit: string | null;
+    comma: boolean;
   }
 }
 
@@ -171,6 +229,18 @@ declare namespace spot {
   }
 }
 
+declare namespace statement {
+  interface Statement {
+    schema_version: number;
+    between: string[];
+    indicator: string;
+    text: string | null;
+    why_none: string[];
+    standing: string;
+    tables_sha_256: string;
+  }
+}
+
 declare namespace sure {
   interface Asked {
     per: string;
@@ -191,6 +261,7 @@ declare namespace sure {
     intervals: number[][][];
     ranges: string[][];
     spread: sure.Shown | null;
+    statement: statement.Statement | null;
   }
   interface PairOf {
     a: number;
@@ -213,6 +284,7 @@ declare namespace view {
     name: string;
     order_line: string;
     extent: string;
+    square_feet: string;
     compared: string;
     comparable: boolean;
     conditions: string;

@@ -1,0 +1,37 @@
+//! The shop's own values.
+
+use super::{Label, Origin::Ours, label_of};
+
+pub(super) const LABELS: &[Label] = &[
+    label_of("own-value", "own value", Ours),
+    label_of("own-value-of", "own value of {item}", Ours),
+    label_of("own-value-title", "Own value: {item}", Ours),
+    label_of("own-value-form", "Own value", Ours),
+    label_of("own-change", "change", Ours),
+    label_of("of-the-order", "of this order", Ours),
+    label_of("order-has", "The order has {value}; grade {grade}: {meaning}. An own value stands without a range.", Ours),
+    label_of("tables-have", "The tables have {value}; grade {grade}: {meaning}. An own value stands without a range.", Ours),
+    label_of("value-in-range", "{value}, range {range}", Ours),
+    label_of("value-with-unit", "value with its unit", Ours),
+    label_of("value-from", "where it comes from", Ours),
+    label_of("for-whom", "for", Ours),
+    label_of("put-it-in", "Put it in", Ours),
+    label_of("leave-it", "Leave it", Ours),
+    label_of("grade-own", "own: this shop's meter, bill or scale", Ours),
+    label_of("grade-a", "A: published by a government, a standard or reviewed, and read", Ours),
+    label_of("grade-b", "B: the same, through an excerpt", Ours),
+    label_of("grade-c", "C: trade source or common practice", Ours),
+    label_of("grade-d", "D: from memory, judgement", Ours),
+    label_of("wanted-value", "Wanted: a value with its unit, such as {example}.", Ours),
+    label_of("wanted-note", "Wanted: where the value comes from, such as: meter, week 14.", Ours),
+    label_of("wanted-whose", "Wanted: at least one alternative.", Ours),
+    label_of("moved-by-hand", "moved by hand in what moves it", Ours),
+    label_of("keeping", "keeping {item} at {value}", Ours),
+    label_of("put-one-back", "put back", Ours),
+    label_of("put-back-of", "put back {item}", Ours),
+    label_of("putting-back", "putting back {item}", Ours),
+    label_of("put-own-back", "Put all own values back", Ours),
+    label_of("putting-own-back", "putting all own values back", Ours),
+    label_of("own-count-one", "{values} value is this order's own.", Ours),
+    label_of("own-count-many", "{values} values are this order's own.", Ours),
+];

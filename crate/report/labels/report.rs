@@ -1,0 +1,43 @@
+//! The report: its buttons in the page, and its sections.
+
+use super::{
+    Label,
+    Origin::{Ours, Standard, Trade},
+    label_of,
+};
+
+pub(super) const LABELS: &[Label] = &[
+    label_of("report", "Report", Ours),
+    label_of("report-title", "Sign faces compared", Ours),
+    label_of("report-rest", "For a critical reviewer", Standard("ISO 14044")),
+    label_of("report-question", "The question", Ours),
+    label_of("report-answer", "The answer", Ours),
+    label_of("report-trade-off", "What is better and what is worse", Ours),
+    label_of("report-sure", "How sure", Ours),
+    label_of("report-rests-on", "What it rests on", Ours),
+    label_of("report-change", "What would change it", Ours),
+    label_of("report-limits", "Limits and cautions", Ours),
+    label_of("report-goal", "Goal and scope", Standard("ISO 14044")),
+    label_of("report-flows", "Reference flows", Standard("ISO 14044")),
+    label_of("report-boundary", "System boundary", Standard("ISO 14044")),
+    label_of("report-gaps", "Cut-offs, coverage and filled gaps", Standard("ISO 14044")),
+    label_of("report-allocation", "Allocation and end of life", Standard("ISO 14044")),
+    label_of("report-loads", "Loads and their stages", Ours),
+    label_of("report-pairs", "Every pair", Ours),
+    label_of("report-sensitivity", "Uncertainty and sensitivity", Standard("ISO 14044")),
+    label_of("report-inventory", "Inventory by stage", Standard("ISO 14040")),
+    label_of("report-closure", "Mass closure", Ours),
+    label_of("report-scopes", "Greenhouse gases by scope", Standard("GHG Protocol")),
+    label_of("report-consistency", "Consistency of the data", Standard("ISO 14044")),
+    label_of("report-checks", "Checks", Standard("ISO 14044")),
+    label_of("report-lines", "Line by line", Trade),
+    label_of("report-inputs", "Every input", Standard("ISO 14040")),
+    label_of("report-versions", "Versions and fingerprints", Ours),
+    label_of("report-references", "References", Ours),
+    label_of("report-note", "Two pages for a board, the rest for a critical reviewer; of the pair and the indicator looked at.", Ours),
+    label_of("read-report", "Read it here", Ours),
+    label_of("print-report", "Print it", Ours),
+    label_of("save-report", "Save it as a file", Ours),
+    label_of("close-report", "Close the report", Ours),
+    label_of("report-at-fault", "Not made: the order on the screen is at fault; mend it first.", Ours),
+];
