@@ -22,10 +22,10 @@
       parts.push(element("p", { class: "sentence" }, lead(), view.answer),
         element("ul", {}, ...view.indicators.map((one) => element("li", {}, element("strong", { text: one.label }), element("span", { text: one.ranked })))));
     } else if (view.pairs.length > 0) {
-      parts.push(element("p", { class: "sentence" }, lead(), view.pairs[0].sentence), differences(view, view.pairs[0]));
+      parts.push(element("p", { class: "sentence" }, lead(), faceload.say("no-common")));
     }
     parts.push(element("p", { class: "sure", text: `${view.boundary_words[0].toUpperCase()}${view.boundary_words.slice(1)}. ${view.how_sure[0].toUpperCase()}${view.how_sure.slice(1)}.` }));
-    if (view.compared || !view.comparable) parts.push(element("p", { class: "quiet", text: view.comparable ? faceload.say("loads-part", { part: view.compared }) : faceload.say("no-common") }));
+    if (view.compared && view.comparable) parts.push(element("p", { class: "quiet", text: faceload.say("loads-part", { part: view.compared }) }));
     const notes = [...view.moved, ...view.cautions, ...view.dropped].map((text) => element("li", { text }));
     if (notes.length > 0) parts.push(element("ul", { class: "notes" }, ...notes));
     if (view.pairs.length > 0) {
@@ -33,6 +33,13 @@
       parts.push(element("details", { open: part("answer").querySelector("details")?.open }, element("summary", { text: faceload.say("pair-by-pair") }), ...pairs));
     }
     fill(part("answer"), ...parts);
+    closely(view);
+  }
+
+  /** The two that are looked at, closely. */
+  function closely(view) {
+    const pair = view.pairs.find((one) => `${one.a} ${one.b}` === part("f-pair").value);
+    fill(part("closely"), ...(pair ? [element("p", {}, element("strong", { text: pair.lines }), ` ${pair.sentence}`), differences(view, pair)] : []));
   }
 
   /** The limits on the screen: they seldom change. */

@@ -103,6 +103,8 @@ struct PairOf {
     a: usize,
     b: usize,
     words: String,
+    /// On how much of the order, and who makes it.
+    lines: String,
     sentence: String,
     differences: Vec<String>,
 }
@@ -223,6 +225,7 @@ fn pair(comparison: &Comparison, a: usize, b: usize) -> PairOf {
         a,
         b,
         words: format!("{} and {}", id(a), id(b)),
+        lines: words::pair_lines(comparison, a, b),
         sentence: words::pair(comparison, a, b),
         differences: Indicator::ALL.into_iter().map(|indicator| words::difference(comparison, a, b, indicator)).collect(),
     }

@@ -77,7 +77,7 @@ pub(super) const LABELS: &[Label] = &[
         Ours,
     ),
     label_of("numbers-open", "Every number opens how it was computed.", Ours),
-    label_of("looked-at", "for where it comes from, what moves it, where it flips, how sure and choices of method", Ours),
+    label_of("looked-at", "these two, closely: here, and in what moves it, where it flips, how sure and choices of method", Ours),
     label_of(
         "swings-note",
         "Each bar: the difference with one input at its 5 % and at its 95 % point, everything else at its median. A bar that crosses zero turns the ranking.",

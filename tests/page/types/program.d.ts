@@ -335,6 +335,7 @@ declare namespace view {
     a: number;
     b: number;
     words: string;
+    lines: string;
     sentence: string;
     differences: string[];
   }
