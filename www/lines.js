@@ -5,6 +5,11 @@
   const { element, part, fill } = faceload;
   /** More jobs than this are very many. */
   const MANY = 100;
+  /** So many lines are shown as fields at once; a long order is shown in such parts. */
+  const PART = 50;
+  /** The parts that are shown, by the place of their first line. */
+  const shown = new Set([0]);
+  const partOf = (index) => index - (index % PART);
   const YES = [{ value: "yes", text: "for stock" }, { value: "no", text: "to order" }];
 
   function row(order, line, index) {
@@ -19,13 +24,17 @@
       cell("quantity", field(path("quantity"), { ...name("quantity"), ...number }, line.quantity)),
       cell("batch", field(path("batch"), { ...name("batch"), ...number, "data-optional": "", placeholder: "all at once" }, line.batch)),
       cell("designs", field(path("designs"), { ...name("designs"), ...number }, line.designs ?? "1")),
+      cell("colours", field(path("colours"), { ...name("colours"), "data-optional": "", placeholder: line.code ? faceload.say("colours-of-code") : "red 76 %; white 24 %" }, colours(line.colours))),
       cell("sides", field(path("sides"), { ...name("sides"), class: "short" }, String(line.sides ?? 1), ["1", "2"])),
       cell("made", field(path("stock"), { ...name("made"), "data-kind": "flag" }, (line.stock ?? line.code !== undefined) ? "yes" : "no", YES)),
       cell("sheeting", field(path("sheeting"), name("sheeting"), line.sheeting ?? "prismatic", faceload.catalogue.sheetings)),
       cell("base", field(path("base"), name("base"), line.base ?? "any", faceload.catalogue.bases)),
-      cell("", element("button", { type: "button", id: `copy-line-${index + 1}`, "aria-label": `copy ${label}`, text: "copy", on: { click: () => change((order) => order.line.splice(index + 1, 0, structuredClone(order.line[index])), `copying ${label}`) } }),
+      cell("", element("button", { type: "button", id: `copy-line-${index + 1}`, "aria-label": `copy ${label}`, text: "copy", on: { click: () => { shown.add(partOf(index + 1)); change((order) => order.line.splice(index + 1, 0, structuredClone(order.line[index])), `copying ${label}`); } } }),
         element("button", { type: "button", id: `remove-line-${index + 1}`, "aria-label": `remove ${label}`, text: "remove", disabled: order.line.length < 2, on: { click: () => change((order) => order.line.splice(index, 1), `removing ${label}`) } })));
   }
+
+  /** Colours with their shares, as they are typed. */
+  const colours = (table) => (typeof table === "string" ? table : Object.entries(table ?? {}).map(([colour, share]) => `${colour} ${typeof share === "number" ? `${100 * share} %` : share}`).join("; "));
 
   /** A size as it was typed, and beside it the other units. */
   function size(line, path, name) {
@@ -33,11 +42,56 @@
     return [faceload.order.field(path("size"), name("size"), line.size), faceload.units.ofField(path("size"))];
   }
 
+  const HEAD = ["line", "sign", "size", "quantity", "batch", "designs", "colours", "sides", "made", "sheeting", "base", ""];
+
+  /** Lines from one place to before another: as fields, or what shows them. */
+  function lay(order, from, to) {
+    const made = [];
+    for (let at = from; at < to;) {
+      let end = at + PART;
+      if (shown.has(at)) made.push(element("tbody", {}, ...order.line.slice(at, end).map((line, index) => row(order, line, at + index))));
+      else {
+        while (end < to && !shown.has(end)) end += PART;
+        made.push(rest(order, at, Math.min(end, order.line.length)));
+      }
+      at = end;
+    }
+    return made;
+  }
+
+  /** Lines that are not shown yet. */
+  function rest(order, from, to) {
+    const next = Math.min(from + PART, to);
+    const made = element("tbody", { class: "rest", "data-from": from, "data-to": to });
+    const button = (text, end) => element("button", { type: "button", text, on: { click: () => {
+      for (let at = from; at < end; at += PART) shown.add(at);
+      replace(order, made);
+      document.querySelector(`#lines [data-path="line[${from + 1}].label"]`).focus();
+    } } });
+    made.append(element("tr", {}, element("td", { colspan: HEAD.length },
+      element("span", { class: "quiet", text: faceload.say("lines-rest", { from: from + 1, to, count: order.line.length }) }), " ",
+      button(faceload.say("lines-show", { from: from + 1, to: next }), next), next < to ? button(faceload.say("lines-show-all", { from: from + 1, to }), to) : "")));
+    return made;
+  }
+
+  function replace(order, body) {
+    body.replaceWith(...lay(order, Number(body.dataset.from), Number(body.dataset.to)));
+    faceload.units.show();
+  }
+
+  /** Shows the part that the field of a path is in, where it is not yet: only a field that is shown can be changed. */
+  function reach(order, path) {
+    const index = Number(/^line\[(\d+)\]/.exec(path)?.[1] ?? 0) - 1;
+    const body = [...document.querySelectorAll("#lines .rest")].find(({ dataset }) => Number(dataset.from) <= index && index < Number(dataset.to));
+    if (!body) return;
+    shown.add(partOf(index));
+    replace(order, body);
+  }
+
   function edit(order) {
-    const head = ["line", "sign", "size", "quantity", "batch", "designs", "sides", "made", "sheeting", "base", ""];
     fill(part("lines"), element("table", {},
-      element("thead", {}, element("tr", {}, ...head.map((text) => (text ? element("th", { scope: "col", text }) : element("td"))))),
-      element("tbody", {}, ...order.line.map((line, index) => row(order, line, index)))));
+      element("thead", {}, element("tr", {}, ...HEAD.map((text) => (text ? element("th", { scope: "col", text }) : element("td"))))),
+      ...lay(order, 0, order.line.length)));
   }
 
   /** Line by line: a block for each job, a row for each alternative. */
@@ -54,11 +108,15 @@
           element("span", { text: `${one.id}, no: ${one.why_not}` })))] : []),
       ]),
     ];
-    fill(part("by-line"),
+    const fold = part("by-line-shown");
+    const late = view.jobs.length > MANY && !fold.open;
+    fold.ontoggle = late ? () => { if (fold.open) show(view); } : null;
+    // Of very many jobs the table is made when it is opened.
+    fill(part("by-line"), ...(late ? [] : [
       element("thead", {}, element("tr", {}, ...head.map((text, index) => element("th", { scope: "col", class: index > 0 ? "number" : undefined, text })))),
-      ...view.jobs.map((job, place) => element("tbody", {}, ...block(job, place))));
+      ...view.jobs.map((job, place) => element("tbody", {}, ...block(job, place)))]));
     part("by-line-count").textContent = `${view.jobs.length === 1 ? "One job" : `${view.jobs.length} jobs`}: which alternative can make each, why not, and its loads ${view.per_words}`;
   }
 
-  faceload.lines = { edit, show };
+  faceload.lines = { edit, show, reach };
 })();

@@ -145,7 +145,7 @@
       const behind = part("loads-behind").querySelector("details");
       behind.open = false;
       fill(part("alternatives"), ...view.alternatives.flatMap((one) => [
-        element("dt", { text: one.id }), element("dd", { text: `${one.words}: ${one.story}. ${one.base}.` })]));
+        element("dt", { text: one.id }), element("dd", { text: `${one.words}: ${one.story}; ${one.base}.` })]));
     },
     move(view) { move(view); texts(view); ranges(view, null); },
     /** The draws are there: bars and numbers get their ranges. */

@@ -61,6 +61,7 @@
     }
     const rest = [];
     for (const fault of faults) {
+      faceload.lines.reach(base, fault.field);
       const input = document.querySelector(`[data-path="${CSS.escape(fault.field)}"]`);
       if (!input || input.hasAttribute("aria-invalid")) { rest.push(fault); continue; }
       const id = `${input.id}-fault`;

@@ -1,6 +1,6 @@
 //! Panels of what draws say: dots of a difference, break-even lines, the map.
 
-use faceload_core::analysis::{Axis, BreakEven, Draws, Finding, Map, quantiles};
+use faceload_core::analysis::{Axis, BreakEven, Draws, Finding, Map, Over, quantiles};
 use faceload_core::comparison::{Comparison, SMALL_SHARE};
 use faceload_core::load::Indicator;
 use faceload_core::quantity::ln;
@@ -158,10 +158,10 @@ fn crossing(comparison: &Comparison, (a, b): (usize, usize), indicator: Indicato
         curves: vec![curve(a, |point| point.first), curve(b, |point| point.second)],
         crossings: crossings.collect(),
         none_label: "no crossing".to_owned(),
-        own: axis
-            .own
-            .filter(|own| *own >= placed.from && *own <= placed.to)
-            .map(|own| OwnMark { label: "as ordered".to_owned(), input: placed.along(own) }),
+        own: axis.own.filter(|own| *own >= placed.from && *own <= placed.to).map(|own| OwnMark {
+            label: if axis.over == Over::Quantity { "as many as ordered" } else { "as ordered" }.to_owned(),
+            input: placed.along(own),
+        }),
     }
 }
 

@@ -68,7 +68,7 @@ fn break_even_sentences(found: &BreakEven, [first, second]: [&str; 2], indicator
                     format!("between {} and {}", value(axis, *begins), value(axis, *ends))
                 } else {
                     format!(
-                        "from {} to {}, where it changes more than once (a roll holds whole rows)",
+                        "from {} to {}, changing more than once there because a roll holds whole rows",
                         value(axis, *begins),
                         value(axis, *ends)
                     )
@@ -108,6 +108,23 @@ fn colours_given(over: &Over) -> Option<String> {
     })
 }
 
+/// How lines are made where their number of signs is varied, and what the mark of the order then is; nothing where
+/// something else is varied.
+fn made_in_one_go(comparison: &Comparison, over: &Over) -> Option<String> {
+    (*over == Over::Quantity).then(|| {
+        let lines = &comparison.order.lines;
+        let stocked = lines.iter().filter(|line| line.stock).count();
+        let tried = "All lines change in proportion and are made to order in one go, with new screens.";
+        if stocked == 0 {
+            return tried.to_owned();
+        }
+        format!(
+            "{tried} As ordered, {stocked} of {} made for stock: the order's own loads are those of the answer, and the mark shows no more than its number of signs.",
+            if lines.len() == 1 { "1 line is".to_owned() } else { format!("{} lines are", whole(lines.len() as f64)) }
+        )
+    })
+}
+
 fn rounded(axis: &Axis, value: f64) -> f64 {
     if axis.whole { value.round() } else { value }
 }
@@ -130,7 +147,7 @@ pub fn break_even(comparison: &Comparison, (a, b): (usize, usize), indicator: In
     });
     Figure {
         heading: format!("Where it flips: {first} and {second} in {}, {}, over {}", indicator.label(), per.words(), found.axis.over.name()),
-        sentences: break_even_sentences(found, ids, indicator),
+        sentences: break_even_sentences(found, ids, indicator).into_iter().chain(made_in_one_go(comparison, &found.axis.over)).collect(),
         tables: vec![Table {
             caption: format!("{unit} over {}", found.axis.item),
             columns: vec![
@@ -174,6 +191,7 @@ pub fn map(comparison: &Comparison, (a, b): (usize, usize), indicator: Indicator
         sentences: [sentence, format!("{} draws in each place.", whole(map.draws as f64))]
             .into_iter()
             .chain([&map.across, &map.down].into_iter().find_map(|axis| colours_given(&axis.over)))
+            .chain([&map.across, &map.down].into_iter().find_map(|axis| made_in_one_go(comparison, &axis.over)))
             .collect(),
         tables: vec![Table {
             caption: format!(
@@ -289,7 +307,7 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, plan: &Mixed) -> Fig
             Cell::from(format!("{} {}", line.label, line.size)),
             Cell::number(f64::from(line.quantity), whole(f64::from(line.quantity))),
             Cell::from(id(chosen.by)),
-            Cell::from(if chosen.clear { "clear" } else { "the first that can" }),
+            Cell::from(if chosen.clear { "loads clearly less" } else { "first of the list that can" }),
             plain(chosen.load),
             plain(chosen.first),
         ]
@@ -299,7 +317,7 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, plan: &Mixed) -> Fig
         sentences: vec![capital(&sentence)],
         tables: vec![Table {
             caption: format!("{unit} for the whole job"),
-            columns: ["job", "signs", "by", "", "load", "by the first"].map(str::to_owned).to_vec(),
+            columns: ["job", "signs", "made by", "why", "load", "load by the first that can"].map(str::to_owned).to_vec(),
             rows: rows.collect(),
             ..Table::default()
         }],

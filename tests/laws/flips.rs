@@ -139,4 +139,5 @@ fn a_long_job_and_a_short_one_go_to_different_alternatives() {
     };
     assert_eq!(by("speed limit"), "screen");
     assert!(by("harbour trail").starts_with("digital"), "one sign of its own design: {}", by("harbour trail"));
+    assert!(by("street names").starts_with("digital"), "forty designs, a screen for each colour of each: {}", by("street names"));
 }

@@ -1,17 +1,20 @@
 //! The mixed plan: each job by the alternative that loads least, where that is clear; otherwise by the user's first.
 //!
-//! Whether it is clear is judged job by job from the mean and variance of the difference: the middle 90 % of a normal
-//! variate, mean -+ 1.645 standard deviations. A job's load is a sum over what is counted of it, so that one
-//! covariance of the loads per unit serves every job.
+//! Whether it is clear is judged job by job by the same rule as for a pair: the middle 90 % of the paired difference leaves
+//! zero out. A job's load is a sum over what is counted of it, so that one set of draws of the loads per unit serves
+//! every job. (Mean and variance would not do: where a screen is made for few signs the difference leans far to one side,
+//! and a normal interval around its mean calls clear ones unclear.)
 
 use std::rc::Rc;
 
-use crate::comparison::{Comparison, SMALL_SHARE, small_per_m2};
+use crate::comparison::{Comparison, small_per_m2};
 use crate::inventory::{Activity, Symbol};
 use crate::load::{Indicator, Model, Part, Per};
 use crate::quantity::Kind;
 
 use super::draws::{Kept, Settings, loads_of};
+use super::finding::{Finding, finding};
+use super::interval::Interval;
 
 /// What the mixed plan does with one job.
 #[derive(Debug, Clone, PartialEq)]
@@ -39,9 +42,6 @@ pub struct Mixed {
     pub first: f64,
 }
 
-/// The 95 % point of the standard normal distribution.
-const P95: f64 = 1.644_853_626_951_472_2;
-
 /// The mixed plan of an indicator, for the whole order.
 pub fn mixed(comparison: &Comparison, indicator: Indicator, settings: Settings) -> Mixed {
     let makes = |at: usize, job: usize| {
@@ -57,7 +57,7 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, settings: Settings) 
             units.meet(*at, &model(*at, job));
         }
     }
-    let spread = units.covariance(indicator, settings);
+    let drawn = units.drawn(indicator, settings);
     let mut jobs = Vec::new();
     for (job, able) in able.iter().enumerate() {
         let Some((first, others)) = able.split_first() else { continue };
@@ -67,9 +67,9 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, settings: Settings) 
         for at in others {
             let other = model(*at, job);
             let less = other.load(indicator, Per::Order).value;
-            let matters = (SMALL_SHARE * less).max(small_per_m2(indicator) * own.m2.base());
-            let middle = load - less;
-            if less < chosen.load && middle >= matters && middle > P95 * units.deviation(&spread, (*first, &own), (*at, &other)) {
+            let difference = Interval::of(&units.differences(&drawn, (*first, &own), (*at, &other)));
+            let matters = small_per_m2(indicator) * own.m2.base();
+            if less < chosen.load && finding(&difference, load.min(less), matters) == Finding::SecondLess {
                 chosen = Chosen { by: *at, clear: true, load: less, ..chosen };
             }
         }
@@ -98,32 +98,21 @@ impl Units {
         }
     }
 
-    /// The covariance of the loads of every two units.
-    fn covariance(&self, indicator: Indicator, settings: Settings) -> Vec<Vec<f64>> {
-        let mut loads = loads_of(&self.models.iter().collect::<Vec<_>>(), indicator, Per::Order, settings, &mut Kept::default());
-        for load in &mut loads {
-            let mean = load.iter().fold(0.0, |sum, one| sum + one) / load.len() as f64;
-            load.iter_mut().for_each(|one| *one -= mean);
-        }
-        let of = |x: &[f64], y: &[f64]| x.iter().zip(y).fold(0.0, |sum, (x, y)| sum + x * y) / x.len() as f64;
-        let mut spread = vec![vec![0.0; loads.len()]; loads.len()];
-        for x in 0..loads.len() {
-            for y in x..loads.len() {
-                spread[x][y] = of(&loads[x], &loads[y]);
-                spread[y][x] = spread[x][y];
-            }
-        }
-        spread
+    /// The draws of the load of each unit.
+    fn drawn(&self, indicator: Indicator, settings: Settings) -> Vec<Vec<f64>> {
+        loads_of(&self.models.iter().collect::<Vec<_>>(), indicator, Per::Order, settings, &mut Kept::default())
     }
 
-    /// The standard deviation of the difference of two alternatives on a job.
-    fn deviation(&self, spread: &[Vec<f64>], first: (usize, &Model), second: (usize, &Model)) -> f64 {
-        let counts = |(at, model): (usize, &Model), sign: f64| -> Vec<(usize, f64)> {
-            let counts = model.parts[0].activity.counts().iter();
-            counts.filter_map(|(symbol, count)| Some((self.list.iter().position(|unit| *unit == (at, *symbol))?, sign * count))).collect()
-        };
-        let counts = [counts(first, -1.0), counts(second, 1.0)].concat();
-        let of = |(x, left): &(usize, f64)| counts.iter().fold(0.0, |sum, (y, right)| sum + left * right * spread[*x][*y]);
-        counts.iter().fold(0.0, |sum, one| sum + of(one)).max(0.0).sqrt()
+    /// The draws of the second's load on a job less the first's.
+    fn differences(&self, drawn: &[Vec<f64>], first: (usize, &Model), second: (usize, &Model)) -> Vec<f64> {
+        let mut sum = vec![0.0; drawn.first().map_or(0, Vec::len)];
+        for ((at, model), sign) in [(first, -1.0), (second, 1.0)] {
+            for (symbol, count) in model.parts[0].activity.counts() {
+                let Some(unit) = self.list.iter().position(|unit| *unit == (at, *symbol)) else { continue };
+                let times = sign * count;
+                sum.iter_mut().zip(&drawn[unit]).for_each(|(sum, load)| *sum += times * load);
+            }
+        }
+        sum
     }
 }

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde_json::Value;
 
 use super::fields::{Bounds, Fields, list, offer, quoted, shown};
+use super::rows::colours;
 use super::{Colour, Document, OrderFault, RouteName, Shape};
 use crate::factors::{Legend, SignRow, Tables};
 use crate::quantity::{FaceArea, Span, read_number};
@@ -322,6 +323,15 @@ fn read_colours(document: &Document, path: &str, value: &Value, faults: &mut Vec
     let mut refuse = |field: String, came: String, wanted: &str, help: String| {
         faults.push(OrderFault { file: document.name.clone(), line: document.line(&field), field, came, wanted: wanted.to_owned(), help });
     };
+    if let Some(text) = value.as_str() {
+        return match colours::read(text, false) {
+            Ok(map) => read_colours(document, path, &Value::Object(map), faults),
+            Err((came, wanted, help)) => {
+                refuse(path.to_owned(), came, &wanted, help);
+                None
+            }
+        };
+    }
     let names: Vec<&str> = Colour::ALL.iter().map(|(name, _)| *name).collect();
     let Some(map) = value.as_object().filter(|map| !map.is_empty()) else {
         refuse(

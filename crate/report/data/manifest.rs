@@ -28,7 +28,12 @@ impl Manifest {
     /// Its version.
     pub const VERSION: &str = env!("CARGO_PKG_VERSION");
 
-    /// For the head of a sheet: `order 0a1b2c3d4e5f, tables ..., result ...`.
+    /// For the head of a sheet: `result 0a1b2c3d4e5f`.
+    pub fn mark(&self) -> String {
+        format!("result {}", self.result.get(..SHORT).unwrap_or_default())
+    }
+
+    /// In a sentence: `order 0a1b2c3d4e5f, tables ..., result ...`.
     pub fn short(&self) -> String {
         let part = |hash: &str| hash.get(..SHORT).unwrap_or_default().to_owned();
         format!("order {}, tables {}, result {}", part(&self.order), part(&self.tables), part(&self.result))

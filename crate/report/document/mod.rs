@@ -66,7 +66,7 @@ pub fn report(tables: &Tables, comparison: &Comparison, asked: &Asked, go_on: im
     let title = if name.is_empty() { label("report-title").to_owned() } else { format!("{}: {name}", label("report-title")) };
     let record = Record::of(tables, comparison, &found.draws, Looked { pair: asked.pair, indicator: asked.indicator });
     Report {
-        sheets: page_rule(&format!("{title} \u{b7} {}", record.manifest.short())),
+        sheets: page_rule(&format!("{title} \u{b7} {}", record.manifest.mark())),
         body: body(&found, &record.manifest, &title),
         title,
         record,

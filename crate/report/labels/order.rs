@@ -51,4 +51,8 @@ pub(super) const LABELS: &[Label] = &[
     label_of("vehicle", "visit by", Trade),
     label_of("as-usual", "as usual there", Ours),
     label_of("distance-left-out", "left out", Ours),
+    label_of("colours-of-code", "as the code has them", Ours),
+    label_of("lines-rest", "Lines {from} to {to} of {count} are in the order and not shown here.", Ours),
+    label_of("lines-show", "Show lines {from} to {to}", Ours),
+    label_of("lines-show-all", "Show all of {from} to {to}", Ours),
 ];

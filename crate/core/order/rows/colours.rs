@@ -1,4 +1,4 @@
-//! Colours of a face in one cell: `red 76 %; white 24 %`, or one colour.
+//! Colours of a face in one cell, or in one text of an order: `red 76 %; white 24 %`, or one colour.
 
 use std::collections::BTreeMap;
 
@@ -9,12 +9,12 @@ use super::super::fields::{list, nearest, quoted};
 use super::cell;
 
 /// What was wrong, what was wanted, the way out.
-pub(super) type Unread = (String, String, String);
+pub(in crate::order) type Unread = (String, String, String);
 
 const WRITE: &str = "write `red 76 %; white 24 %`";
 
 /// The colours as an order writes them.
-pub(super) fn read(text: &str, decimal_comma: bool) -> Result<Map<String, Value>, Unread> {
+pub(in crate::order) fn read(text: &str, decimal_comma: bool) -> Result<Map<String, Value>, Unread> {
     let mut shares: BTreeMap<Colour, Option<f64>> = BTreeMap::new();
     let separators: &[char] = if decimal_comma { &[';', '/', '\n', '&', '+'] } else { &[';', ',', '/', '\n', '&', '+'] };
     for part in text.split(separators).map(str::trim).filter(|part| !part.is_empty()) {

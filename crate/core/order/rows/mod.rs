@@ -6,7 +6,7 @@
 
 mod cell;
 mod code;
-mod colours;
+pub(super) mod colours;
 mod column;
 mod fault;
 mod field;
