@@ -38,10 +38,10 @@ pub(super) const LABELS: &[Label] = &[
     label_of("link-not-opened", "The link was not opened; the order on the screen is as it was.", Ours),
     label_of(
         "link-holds",
-        "The link holds the order itself, with what is looked at. Whoever has it can read all of that; no host is sent it.",
+        "The link holds the order itself, with what is looked at. Whoever has it can read all of that; it is sent to no host.",
         Ours,
     ),
-    label_of("link-for-reading", "for reading: opens without what edits", Ours),
+    label_of("link-for-reading", "for reading only: opens without what edits the order", Ours),
     label_of("the-link", "the link", Ours),
     label_of("link-with-sliders", "with the sliders as they were moved", Ours),
     label_of("link-with-one", "with the shop's own value and its note, and moved sliders", Ours),

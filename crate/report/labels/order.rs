@@ -2,7 +2,7 @@
 
 use super::{
     Label,
-    Origin::{Ours, Trade},
+    Origin::{Ours, Standard, Trade},
     label_of,
 };
 
@@ -44,7 +44,7 @@ pub(super) const LABELS: &[Label] = &[
     label_of("putting-alternatives-back", "putting all alternatives back", Ours),
     label_of("electricity", "electricity", Trade),
     label_of("heat", "heat", Trade),
-    label_of("degree-days", "degree-days (K·d)", Trade),
+    label_of("degree-days", "degree-days (K·d)", Standard("ISO 15927-6")),
     label_of("freight", "freight by", Trade),
     label_of("delivery", "delivery (km or mi)", Trade),
     label_of("visit", "visit, round trip (km or mi)", Trade),

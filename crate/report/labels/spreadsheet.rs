@@ -39,7 +39,7 @@ pub(super) const LABELS: &[Label] = &[
     label_of("what-came", "what came", Ours),
     label_of("what-wanted", "what was wanted", Ours),
     label_of("way-out", "way out", Ours),
-    label_of("leave-rows-out", "leave these {rows} out", Ours),
+    label_of("leave-rows-out", "leave {rows} out", Ours),
     label_of("save-left-out", "Save them as CSV with the reason", Ours),
     label_of("no-row-taken", "No row could be taken: say what the columns are, or what holds where a row does not say it.", Ours),
     label_of(
