@@ -117,19 +117,14 @@ pub fn drivers(comparison: &Comparison, a: usize, b: usize, indicator: Indicator
         .collect();
     in_order(&mut rows, |x, y| y.total.total_cmp(&x.total).then_with(|| x.drawn.cmp(&y.drawn)));
     let grade = |column: ColumnId| inputs[usize::from(column)].grade;
-    let weak: BTreeMap<ColumnId, f64> = columns
-        .list()
-        .iter()
-        .enumerate()
-        .filter(|(place, _)| inputs[*place].grade >= Grade::C)
-        .map(|(place, (_, shape))| {
-            let column = place as ColumnId;
-            let (low, high) = (shape.at(0.05), shape.at(0.95));
-            // The end at which the difference is less of what it is.
-            let less = |x: f64| value_at(&sum, &medians, column, x) * headline.signum();
-            (column, if less(low) < less(high) { low } else { high })
-        })
-        .collect();
+    let mut weak: BTreeMap<ColumnId, f64> = BTreeMap::new();
+    for (place, (_, shape)) in columns.list().iter().enumerate().filter(|(place, _)| inputs[*place].grade >= Grade::C) {
+        let column = place as ColumnId;
+        let (low, high) = (shape.at(0.05), shape.at(0.95));
+        // The end at which the difference is less of what it is.
+        let less = |x: f64| value_at(&sum, &medians, column, x) * headline.signum();
+        weak.insert(column, if less(low) < less(high) { low } else { high });
+    }
     Some(Drivers {
         headline,
         mean: variance.mean,

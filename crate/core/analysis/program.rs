@@ -5,6 +5,7 @@
 
 use std::rc::Rc;
 
+use crate::in_order;
 use crate::inventory::{Form, Terms as Formula};
 use crate::load::{Contribution, Indicator, Model, Part, Per, Plan};
 use crate::quantity::wide;
@@ -80,7 +81,7 @@ impl Program {
 
     /// The steps of a sum, its equal products put together.
     fn sum(&mut self, mut terms: Terms) -> Scaled {
-        terms.sort_by(|a, b| a.0.cmp(&b.0));
+        in_order(&mut terms, |a, b| a.0.cmp(&b.0));
         terms.dedup_by(|next, kept| {
             let same = next.0 == kept.0;
             if same {

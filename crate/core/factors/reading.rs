@@ -70,7 +70,8 @@ pub(super) struct Reading<'a> {
 /// Reads the tables of a folder, in place of and beside the rows of tables read before; all faults at once.
 pub(super) fn read(folder: &str, texts: &Texts, before: Option<&Tables>) -> Result<Tables, Vec<TableFault>> {
     let tables = before.cloned().unwrap_or_default();
-    let keys = tables.sources.keys().cloned().collect();
+    let mut keys = BTreeSet::new();
+    keys.extend(tables.sources.keys().cloned());
     let mut reading = Reading { folder, tables, before: keys, faults: Vec::new(), cited: Vec::new(), given: Vec::new() };
     reading.sources(&texts.sources);
     let seen = reading.inputs(texts, before.is_some());

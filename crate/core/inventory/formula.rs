@@ -9,6 +9,7 @@ use std::marker::PhantomData;
 use std::ops::{Add, Div, Mul, Sub};
 
 use super::{Activity, InputId};
+use crate::few_in_order;
 use crate::quantity::{Kind, Share};
 
 /// A measure in a formula.
@@ -111,7 +112,7 @@ impl Term {
             }
         }
         inputs.retain(|(_, form)| *form != Form::Power(0));
-        inputs.sort_unstable();
+        few_in_order(&mut inputs);
         Self { coefficient: self.coefficient * other.coefficient, measure: self.measure.or(other.measure), inputs }
     }
 }
