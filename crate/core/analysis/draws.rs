@@ -290,9 +290,9 @@ fn run(program: &Program, values: &[&[f64]], draws: usize, threads: usize, loads
     }
 }
 
-/// Does a piece of work for each of some things, on some threads, and gives the results in their order.
+/// Does a piece of work for each of some things, on some threads, and gives the results in their order. The page has one thread.
 fn shared<T: Sync, R: Send>(things: &[T], threads: usize, work: impl Fn(&T) -> R + Sync) -> Vec<R> {
-    if threads <= 1 || things.len() <= 1 {
+    if threads <= 1 || things.len() <= 1 || cfg!(target_family = "wasm") {
         return things.iter().map(work).collect();
     }
     let piece = things.len().div_ceil(threads);
