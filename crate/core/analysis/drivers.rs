@@ -149,17 +149,17 @@ fn row(drawn: &Drawn, models: [&Model; 2]) -> Input {
 
 /// The sum with one column at another value.
 fn value_at(sum: &Sum, medians: &[f64], moved: ColumnId, x: f64) -> f64 {
-    value(sum, |column| if column == moved { x } else { medians[usize::from(column)] })
+    value(sum, &|column| if column == moved { x } else { medians[usize::from(column)] })
 }
 
-fn value(sum: &Sum, at: impl Fn(ColumnId) -> f64) -> f64 {
+fn value(sum: &Sum, at: &dyn Fn(ColumnId) -> f64) -> f64 {
     let of = |product: &[(ColumnId, Form)]| product.iter().fold(1.0, |value, (column, way)| value * way.at(at(*column)));
     sum.0.iter().fold(0.0, |whole, (product, coefficient)| whole + coefficient * of(product))
 }
 
 fn weak_data(sum: &Sum, medians: &[f64], ends: &BTreeMap<ColumnId, f64>, headline: f64) -> Weak {
     let at = |share: f64| {
-        value(sum, |column| {
+        value(sum, &|column| {
             let median = medians[usize::from(column)];
             ends.get(&column).map_or(median, |end| median + share * (end - median))
         })
