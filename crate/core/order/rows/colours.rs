@@ -1,6 +1,5 @@
 //! Colours of a face in one cell: `red 76 %; white 24 %`, or one colour.
 
-
 use serde_json::{Map, Value};
 
 use crate::in_order;
