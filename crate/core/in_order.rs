@@ -16,6 +16,17 @@ pub fn in_order<T>(list: &mut Vec<T>, mut compare: impl FnMut(&T, &T) -> Orderin
     list.extend(places.into_iter().filter_map(|place| held[place].take()));
 }
 
+/// Puts a list of a few in order, step by step; what is equal stays as it was.
+pub(crate) fn few_in_order<T: Ord>(list: &mut [T]) {
+    for end in 1..list.len() {
+        let mut place = end;
+        while place > 0 && list[place] < list[place - 1] {
+            list.swap(place, place - 1);
+            place -= 1;
+        }
+    }
+}
+
 fn places(count: usize, compare: &mut dyn FnMut(usize, usize) -> Ordering) -> Vec<usize> {
     let mut places: Vec<usize> = (0..count).collect();
     places.sort_by(|a, b| compare(*a, *b));

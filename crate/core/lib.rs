@@ -32,4 +32,5 @@ pub mod comparison;
 pub mod analysis;
 
 mod in_order;
+pub(crate) use in_order::few_in_order;
 pub use in_order::in_order;

@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use faceload_core::factors::{Input, Origin, Tables};
+use faceload_core::in_order;
 use faceload_core::load::Model;
 
 use crate::explain::{InputOf, input};
@@ -31,7 +32,7 @@ pub fn inputs_of(tables: &Tables, models: &[Model]) -> Vec<InputOf> {
             shown.item = format!("{} ({} only)", shown.item, join(&shown.whose.iter().map(String::as_str).collect::<Vec<_>>()));
         }
     }
-    list.sort_by(|a, b| (&a.id, &a.item).cmp(&(&b.id, &b.item)));
+    in_order(&mut list, |a, b| (&a.id, &a.item).cmp(&(&b.id, &b.item)));
     list
 }
 

@@ -153,7 +153,8 @@ impl Linked {
             TINFLStatus::HasMoreOutput => LinkFault::Large,
             _ => LinkFault::Broken,
         })?;
-        serde_json::from_slice(&bytes).map_err(|error| LinkFault::Text(shortened(&error.to_string())))
+        let text = String::from_utf8(bytes).map_err(|_| LinkFault::Broken)?;
+        serde_json::from_str(&text).map_err(|error| LinkFault::Text(shortened(&error.to_string())))
     }
 }
 

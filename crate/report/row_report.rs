@@ -1,5 +1,6 @@
 //! How rows of a spreadsheet were understood: column by column, which lines they became, and what is wrong with the rest.
 
+use faceload_core::in_order;
 use faceload_core::order::rows::Field;
 use faceload_core::order::rows::{Column, Encoding, How, RowFault, Rows, SEPARATORS, Wanted, letters};
 use faceload_core::quantity::group;
@@ -205,7 +206,7 @@ pub fn kinds(rows: &Rows) -> Vec<Kind<'_>> {
         }
     }
     for kind in &mut kinds {
-        kind.all.rows.sort_unstable();
+        in_order(&mut kind.all.rows, Ord::cmp);
         kind.all.rows.dedup();
         let once = kind.came.iter().all(|(_, number)| *number == 1);
         let shown: Vec<String> = match kind.came.as_slice() {
@@ -220,7 +221,7 @@ pub fn kinds(rows: &Rows) -> Vec<Kind<'_>> {
             all => words::join(&all.iter().map(String::as_str).collect::<Vec<_>>()),
         };
     }
-    kinds.sort_by_key(|kind| usize::MAX - kind.all.rows.len());
+    in_order(&mut kinds, |a, b| b.all.rows.len().cmp(&a.all.rows.len()));
     kinds
 }
 

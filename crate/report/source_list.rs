@@ -1,5 +1,6 @@
 //! The sources of the tables; the rows, solvents and published values that cite each; the credit that its licence asks for.
 
+use faceload_core::in_order;
 use std::collections::{BTreeMap, BTreeSet};
 
 use faceload_core::comparison::Comparison;
@@ -114,7 +115,7 @@ pub fn behind_loads(tables: &Tables, comparison: &Comparison, indicators: &[Indi
         .into_iter()
         .map(|(words, (rows, grades))| BehindLoad { words, inputs: rows.len(), grades: grades.into_iter().collect() })
         .collect();
-    list.sort_by(|a, b| b.inputs.cmp(&a.inputs).then(a.words.cmp(&b.words)));
+    in_order(&mut list, |a, b| b.inputs.cmp(&a.inputs).then(a.words.cmp(&b.words)));
     list
 }
 

@@ -23,14 +23,16 @@ pub struct Asked {
 impl Asked {
     fn wanted(&self) -> Wanted {
         let missing = self.missing.iter().filter_map(|(word, value)| Some((Field::read(word)?, value.clone())));
-        Wanted {
+        let mut wanted = Wanted {
             separator: self.separator,
             header: self.header,
-            columns: self.columns.iter().map(|(place, word)| (*place, Field::read(word))).collect(),
-            where_missing: missing.collect(),
             unit: self.unit.clone(),
             decimal_comma: self.comma,
-        }
+            ..Wanted::default()
+        };
+        wanted.columns.extend(self.columns.iter().map(|(place, word)| (*place, Field::read(word))));
+        wanted.where_missing.extend(missing);
+        wanted
     }
 }
 

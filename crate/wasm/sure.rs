@@ -113,7 +113,7 @@ impl Looked {
 fn pictured(
     figure: Figure,
     (width, theme): (u32, Theme),
-    picture: impl Fn(u32, Theme) -> Result<Picture, String>,
+    picture: &dyn Fn(u32, Theme) -> Result<Picture, String>,
 ) -> Result<Shown, Vec<Fault>> {
     let drawn = |width, theme| picture(width, theme).map_err(|reason| vec![plain(reason)]);
     let Picture { svg, size, spots } = drawn(width, theme)?;
@@ -155,7 +155,7 @@ pub fn sure(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
             let mut figure = sureness::figure(comparison, &draws, pair.0, pair.1);
             figure.tables.extend(sureness::ranks(comparison, &draws, looked.indicator));
             let picture = |width, theme| flip_panels::dots_picture(comparison, &draws, pair, looked.indicator, width, theme);
-            pictured(figure, (looked.width, looked.theme), picture)
+            pictured(figure, (looked.width, looked.theme), &picture)
         });
         text(&Sure {
             how_sure: sureness::drawn(&draws),
@@ -216,7 +216,7 @@ pub fn break_even(order: &str, asked: &Asked, go_on: impl FnMut(f64) -> bool) ->
         let Some(found) = found else { return Err(vec![plain("stopped".to_owned())]) };
         let figure = flips::break_even(&looked.comparison, looked.pair, looked.indicator, &found);
         let picture = |width, theme| flip_panels::crossing_picture(&looked.comparison, looked.pair, looked.indicator, &found, width, theme);
-        text(&pictured(figure, (looked.width, looked.theme), picture)?)
+        text(&pictured(figure, (looked.width, looked.theme), &picture)?)
     })
 }
 
@@ -235,7 +235,7 @@ pub fn map(order: &str, asked: &Asked, go_on: impl FnMut(f64) -> bool) -> Result
         let Some(found) = found else { return Err(vec![plain("stopped".to_owned())]) };
         let figure = flips::map(&looked.comparison, looked.pair, looked.indicator, &found);
         let drawn = |width, theme| flip_panels::map_picture(&looked.comparison, looked.pair, looked.indicator, &found, width, theme);
-        text(&pictured(figure, (looked.width, looked.theme), drawn)?)
+        text(&pictured(figure, (looked.width, looked.theme), &drawn)?)
     })
 }
 
@@ -245,7 +245,7 @@ pub fn stages(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let looked = Looked::at(tables, order, asked)?;
         let figure = by_stage::figure(&looked.comparison, looked.indicator);
         let drawn = |width, theme| by_stage::picture(&looked.comparison, looked.indicator, width, theme);
-        text(&pictured(figure, (looked.width, looked.theme), drawn)?)
+        text(&pictured(figure, (looked.width, looked.theme), &drawn)?)
     })
 }
 

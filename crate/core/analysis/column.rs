@@ -8,11 +8,11 @@
 //!
 //! Bounds hold by narrowing: where a range passes what is physically possible, it ends there.
 
+use faceload_numeric::{Stream, lognormals, triangular, triangulars, uniforms};
+
 use crate::factors::{Input, Scope, Spread};
 use crate::order::RouteName;
-use crate::quantity::{exp, ln, normal_quantile, normal_quantiles, wide};
-
-use super::stream::Stream;
+use crate::quantity::{exp, ln, normal_quantile};
 
 /// Twice the 95 % point of the standard normal distribution: the width of the 90 % range.
 const WIDTH_90: f64 = 3.289_707_253_902_945;
@@ -73,32 +73,12 @@ impl Shape {
 
     /// Turns numbers between 0 and 1 into values, in place: the same as `at`, many at once.
     pub fn fill(self, numbers: &mut [f64]) {
-        wide(
-            #[inline(always)]
-            || match self {
-                Self::Lognormal { median, sigma } => {
-                    normal_quantiles(numbers);
-                    each(numbers, |z| median * exp(sigma * z));
-                }
-                Self::Triangular { low, median, high } => each(numbers, |u| triangular(u, low, median, high)),
-                Self::Uniform { low, high } => each(numbers, |u| low + (high - low) * u),
-            },
-        );
+        match self {
+            Self::Lognormal { median, sigma } => lognormals(numbers, median, sigma),
+            Self::Triangular { low, median, high } => triangulars(numbers, low, median, high),
+            Self::Uniform { low, high } => uniforms(numbers, low, high),
+        }
     }
-}
-
-#[inline(always)]
-fn each(numbers: &mut [f64], of: impl Fn(f64) -> f64) {
-    for number in numbers {
-        *number = of(*number);
-    }
-}
-
-#[inline(always)]
-fn triangular(u: f64, low: f64, median: f64, high: f64) -> f64 {
-    let below = u < 0.5;
-    let (end, part) = if below { (low, u) } else { (high, 1.0 - u) };
-    median + (end - median) * (1.0 - (2.0 * part).sqrt())
 }
 
 /// Which draws an input shares with others of its id: all of them, or those of one route.

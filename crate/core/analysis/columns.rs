@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
+use crate::few_in_order;
 use crate::inventory::{Form, InputId, Term};
 use crate::load::{Part, Plan};
 use crate::order::RouteName;
@@ -79,7 +80,7 @@ impl Columns {
                     Some(column) => product.push((column, *form)),
                 }
             }
-            product.sort_unstable();
+            few_in_order(product);
         }
         (coefficient != 0.0).then_some(coefficient)
     }

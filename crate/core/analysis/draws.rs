@@ -15,7 +15,7 @@ use super::columns::Columns;
 use super::finding::PairSpread;
 use super::interval::Interval;
 use super::program::Program;
-use super::stream::{BLOCK, Design};
+use faceload_numeric::{BLOCK, Design};
 
 /// How draws are made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -77,9 +77,14 @@ pub struct Draws {
 /// What the draws were asked before, by places of loads; a spread by its pair and indicator.
 #[derive(Debug, Clone, Default)]
 struct Known {
-    loads: BTreeMap<usize, Interval>,
-    differences: BTreeMap<(usize, usize), Interval>,
-    spreads: BTreeMap<(usize, usize, usize), PairSpread>,
+    loads: Vec<(usize, Interval)>,
+    differences: Vec<((usize, usize), Interval)>,
+    spreads: Vec<((usize, usize, usize), PairSpread)>,
+}
+
+/// What stands under a key in a short list.
+fn under<K: PartialEq, V: Copy>(list: &[(K, V)], key: K) -> Option<V> {
+    list.iter().find(|(known, _)| *known == key).map(|(_, value)| *value)
 }
 
 /// A pair's loads in every draw.
@@ -111,6 +116,16 @@ impl Draws {
         settings: Settings,
         kept: &mut Kept,
         mut go_on: impl FnMut(usize) -> bool,
+    ) -> Self {
+        Self::made(comparison, pairs, settings, kept, &mut go_on)
+    }
+
+    fn made(
+        comparison: &Comparison,
+        pairs: &[(usize, usize)],
+        settings: Settings,
+        kept: &mut Kept,
+        go_on: &mut dyn FnMut(usize) -> bool,
     ) -> Self {
         let mut columns = Columns::default();
         let mut program = Program::default();
@@ -190,21 +205,30 @@ impl Draws {
     /// What they say of the pair, worked out once.
     pub fn spread(&self, comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Option<PairSpread> {
         let key = (a, b, indicator as usize);
-        let known = self.known.borrow().spreads.get(&key).copied();
+        let known = under(&self.known.borrow().spreads, key);
         known.or_else(|| {
             let spread = PairSpread::of(comparison, self, a, b, indicator)?;
-            self.known.borrow_mut().spreads.insert(key, spread);
+            self.known.borrow_mut().spreads.push((key, spread));
             Some(spread)
         })
     }
 
     fn interval_of(&self, load: usize) -> Interval {
-        *self.known.borrow_mut().loads.entry(load).or_insert_with(|| Interval::of(&self.loads[load]))
+        let known = under(&self.known.borrow().loads, load);
+        known.unwrap_or_else(|| {
+            let interval = Interval::of(&self.loads[load]);
+            self.known.borrow_mut().loads.push((load, interval));
+            interval
+        })
     }
 
     fn difference_of(&self, first: usize, second: usize) -> Interval {
-        let pair = PairDraws { first: &self.loads[first], second: &self.loads[second] };
-        *self.known.borrow_mut().differences.entry((first, second)).or_insert_with(|| Interval::of(&pair.differences()))
+        let known = under(&self.known.borrow().differences, (first, second));
+        known.unwrap_or_else(|| {
+            let interval = Interval::of(&PairDraws { first: &self.loads[first], second: &self.loads[second] }.differences());
+            self.known.borrow_mut().differences.push(((first, second), interval));
+            interval
+        })
     }
 
     fn places(&self, comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Option<(usize, usize)> {
@@ -290,9 +314,9 @@ fn run(program: &Program, values: &[&[f64]], draws: usize, threads: usize, loads
     }
 }
 
-/// Does a piece of work for each of some things, on some threads, and gives the results in their order.
+/// Does a piece of work for each of some things, on some threads, and gives the results in their order. The page has one thread.
 fn shared<T: Sync, R: Send>(things: &[T], threads: usize, work: impl Fn(&T) -> R + Sync) -> Vec<R> {
-    if threads <= 1 || things.len() <= 1 {
+    if threads <= 1 || things.len() <= 1 || cfg!(target_family = "wasm") {
         return things.iter().map(work).collect();
     }
     let piece = things.len().div_ceil(threads);

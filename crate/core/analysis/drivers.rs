@@ -117,19 +117,14 @@ pub fn drivers(comparison: &Comparison, a: usize, b: usize, indicator: Indicator
         .collect();
     in_order(&mut rows, |x, y| y.total.total_cmp(&x.total).then_with(|| x.drawn.cmp(&y.drawn)));
     let grade = |column: ColumnId| inputs[usize::from(column)].grade;
-    let weak: BTreeMap<ColumnId, f64> = columns
-        .list()
-        .iter()
-        .enumerate()
-        .filter(|(place, _)| inputs[*place].grade >= Grade::C)
-        .map(|(place, (_, shape))| {
-            let column = place as ColumnId;
-            let (low, high) = (shape.at(0.05), shape.at(0.95));
-            // The end at which the difference is less of what it is.
-            let less = |x: f64| value_at(&sum, &medians, column, x) * headline.signum();
-            (column, if less(low) < less(high) { low } else { high })
-        })
-        .collect();
+    let mut weak: BTreeMap<ColumnId, f64> = BTreeMap::new();
+    for (place, (_, shape)) in columns.list().iter().enumerate().filter(|(place, _)| inputs[*place].grade >= Grade::C) {
+        let column = place as ColumnId;
+        let (low, high) = (shape.at(0.05), shape.at(0.95));
+        // The end at which the difference is less of what it is.
+        let less = |x: f64| value_at(&sum, &medians, column, x) * headline.signum();
+        weak.insert(column, if less(low) < less(high) { low } else { high });
+    }
     Some(Drivers {
         headline,
         mean: variance.mean,
@@ -154,17 +149,17 @@ fn row(drawn: &Drawn, models: [&Model; 2]) -> Input {
 
 /// The sum with one column at another value.
 fn value_at(sum: &Sum, medians: &[f64], moved: ColumnId, x: f64) -> f64 {
-    value(sum, |column| if column == moved { x } else { medians[usize::from(column)] })
+    value(sum, &|column| if column == moved { x } else { medians[usize::from(column)] })
 }
 
-fn value(sum: &Sum, at: impl Fn(ColumnId) -> f64) -> f64 {
+fn value(sum: &Sum, at: &dyn Fn(ColumnId) -> f64) -> f64 {
     let of = |product: &[(ColumnId, Form)]| product.iter().fold(1.0, |value, (column, way)| value * way.at(at(*column)));
     sum.0.iter().fold(0.0, |whole, (product, coefficient)| whole + coefficient * of(product))
 }
 
 fn weak_data(sum: &Sum, medians: &[f64], ends: &BTreeMap<ColumnId, f64>, headline: f64) -> Weak {
     let at = |share: f64| {
-        value(sum, |column| {
+        value(sum, &|column| {
             let median = medians[usize::from(column)];
             ends.get(&column).map_or(median, |end| median + share * (end - median))
         })

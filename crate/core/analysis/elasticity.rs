@@ -32,8 +32,12 @@ pub fn gradient(sum: &Sum, values: &[f64]) -> (f64, BTreeMap<ColumnId, f64>) {
 
 /// Elasticities at given values of the columns; none where the sum is 0.
 pub fn elasticity_of(sum: &Sum, values: &[f64]) -> BTreeMap<ColumnId, f64> {
-    let (whole, moved) = gradient(sum, values);
-    if whole == 0.0 { BTreeMap::new() } else { moved.into_iter().map(|(column, moved)| (column, moved / whole)).collect() }
+    let (whole, mut moved) = gradient(sum, values);
+    if whole == 0.0 {
+        return BTreeMap::new();
+    }
+    moved.values_mut().for_each(|moved| *moved /= whole);
+    moved
 }
 
 /// Elasticities with every input at its median.

@@ -4,7 +4,7 @@
 //! Hyndman and Fan, The American Statistician 50 (1996) 361). No p-values, no standard errors of means:
 //! the number of draws is a choice, not a sample.
 
-use super::order_statistics::order_statistics;
+use faceload_numeric::order_statistics;
 
 /// The median and the middle 50 and 90 % of some draws.
 #[derive(Debug, Clone, Copy, PartialEq)]

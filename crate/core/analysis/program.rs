@@ -1,21 +1,18 @@
-//! A program: the loads of models in a few draws at a time, whatever they share worked out once.
+//! A program: the loads of models in every draw, whatever they share worked out once.
 //!
 //! Steps make amounts and factors of the drawn columns; a load is the sum of amounts times factors. Flows of a part that
 //! have the same factors in every indicator are one amount.
 
 use std::rc::Rc;
 
+use faceload_numeric::{Load, Step, run};
+
+use crate::in_order;
 use crate::inventory::{Form, Terms as Formula};
 use crate::load::{Contribution, Indicator, Model, Part, Per, Plan};
-use crate::quantity::wide;
 
 use super::columns::Columns;
-use super::steps::{At, Scaled, Step, Steps, Terms};
-
-/// Draws worked on at once.
-const LANES: usize = 24;
-
-type Lanes = [f64; LANES];
+use super::steps::{Scaled, Steps, Terms};
 
 /// The factors of a flow, by indicator; none where it is not counted.
 type Factors = [Option<Scaled>; Indicator::ALL.len()];
@@ -26,7 +23,7 @@ pub struct Program {
     steps: Steps,
     /// Sums that were taken apart.
     known: Vec<(Terms, Scaled)>,
-    loads: Vec<Vec<(At, At, f64)>>,
+    loads: Vec<Load>,
 }
 
 impl Program {
@@ -80,7 +77,7 @@ impl Program {
 
     /// The steps of a sum, its equal products put together.
     fn sum(&mut self, mut terms: Terms) -> Scaled {
-        terms.sort_by(|a, b| a.0.cmp(&b.0));
+        in_order(&mut terms, |a, b| a.0.cmp(&b.0));
         terms.dedup_by(|next, kept| {
             let same = next.0 == kept.0;
             if same {
@@ -117,90 +114,12 @@ impl Program {
             Step::Times(a, b) => format!("times {a} {b}"),
             Step::Sum(list) => list.iter().fold("sum".to_owned(), |line, (at, by)| format!("{line} {at} {}", f64::from_bits(*by))),
         };
-        let load = |load: &Vec<(At, At, f64)>| load.iter().fold("load".to_owned(), |line, (a, b, by)| format!("{line} {a} {b} {by}"));
+        let load = |load: &Load| load.iter().fold("load".to_owned(), |line, (a, b, by)| format!("{line} {a} {b} {by}"));
         self.steps.list().iter().map(step).chain(self.loads.iter().map(load)).collect()
     }
 
     /// Works out every load for the draws of the columns, all of one length; `out` is one load after another.
     pub fn run(&self, columns: &[&[f64]], draws: usize, out: &mut [Vec<f64>]) {
-        wide(
-            #[inline(always)]
-            || self.run_wide(columns, draws, out),
-        );
-    }
-
-    #[inline(always)]
-    fn run_wide(&self, columns: &[&[f64]], draws: usize, out: &mut [Vec<f64>]) {
-        let mut made = vec![[1.0; LANES]; self.steps.list().len()];
-        for first in (0..draws).step_by(LANES) {
-            let wide = LANES.min(draws - first);
-            for (place, step) in self.steps.list().iter().enumerate() {
-                let (before, own) = made.split_at_mut(place);
-                let own = &mut own[0];
-                match step {
-                    Step::One => {}
-                    Step::Form(column, form) => {
-                        own[..wide].copy_from_slice(&columns[usize::from(*column)][first..first + wide]);
-                        take(*form, own);
-                    }
-                    Step::Times(a, b) => *own = times(&before[*a as usize], &before[*b as usize]),
-                    Step::Sum(list) => {
-                        let mut sum = [0.0; LANES];
-                        for (at, by) in list {
-                            add(&mut sum, &before[*at as usize], f64::from_bits(*by));
-                        }
-                        *own = sum;
-                    }
-                }
-            }
-            for (out, load) in out.iter_mut().zip(&self.loads) {
-                let mut sum = [0.0; LANES];
-                for (amount, factor, by) in load {
-                    add(&mut sum, &times(&made[*amount as usize], &made[*factor as usize]), *by);
-                }
-                out.extend_from_slice(&sum[..wide]);
-            }
-        }
-    }
-}
-
-/// The form of each, in place: what `Form::at` makes of it.
-#[inline(always)]
-fn take(form: Form, x: &mut Lanes) {
-    match form {
-        Form::PerOnePlus => reciprocals(x, |x| 1.0 + x),
-        Form::PerOneMinus => reciprocals(x, |x| 1.0 - x),
-        Form::Power(power) => {
-            let once = *x;
-            for _ in 1..power.unsigned_abs() {
-                *x = times(x, &once);
-            }
-            if power < 0 {
-                reciprocals(x, |x| x);
-            }
-        }
-    }
-}
-
-#[inline(always)]
-fn reciprocals(x: &mut Lanes, of: impl Fn(f64) -> f64) {
-    for x in x {
-        *x = 1.0 / of(*x);
-    }
-}
-
-#[inline(always)]
-fn times(a: &Lanes, b: &Lanes) -> Lanes {
-    let mut product = [0.0; LANES];
-    for ((product, a), b) in product.iter_mut().zip(a).zip(b) {
-        *product = a * b;
-    }
-    product
-}
-
-#[inline(always)]
-fn add(sum: &mut Lanes, x: &Lanes, by: f64) {
-    for (sum, x) in sum.iter_mut().zip(x) {
-        *sum += by * x;
+        run(self.steps.list(), &self.loads, columns, draws, out);
     }
 }

@@ -3,6 +3,8 @@
 
 use std::collections::BTreeMap;
 
+use faceload_numeric::Step;
+
 use crate::inventory::Form;
 
 use super::columns::ColumnId;
@@ -22,19 +24,6 @@ pub type Terms = Vec<(Vec<FormId>, f64)>;
 /// So many times what a step makes.
 pub type Scaled = (At, f64);
 
-/// What is made of steps before.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Step {
-    /// 1.
-    One,
-    /// A form of a column.
-    Form(ColumnId, Form),
-    /// The product of two.
-    Times(At, At),
-    /// Multiples of some, coefficients by their bits.
-    Sum(Vec<(At, u64)>),
-}
-
 /// Steps, each after those that it needs.
 #[derive(Debug, Clone)]
 pub struct Steps {
@@ -49,7 +38,8 @@ pub struct Steps {
 
 impl Default for Steps {
     fn default() -> Self {
-        let known = BTreeMap::from([(Step::One, ONE)]);
+        let mut known = BTreeMap::new();
+        known.insert(Step::One, ONE);
         Self { list: vec![Step::One], known, forms: Vec::new(), of_column: Vec::new(), uses: Vec::new() }
     }
 }

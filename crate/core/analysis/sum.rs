@@ -5,6 +5,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::few_in_order;
 use crate::inventory::{Form, Terms};
 use crate::load::{Indicator, Model, Part, Per};
 
@@ -24,7 +25,7 @@ fn merged(left: &[(ColumnId, Form)], right: &[(ColumnId, Form)]) -> Product {
         }
     }
     product.retain(|(_, way)| *way != Form::Power(0));
-    product.sort_unstable();
+    few_in_order(&mut product);
     product
 }
 

@@ -105,7 +105,9 @@ impl Moments {
         });
         let share = |part: f64| if variance > 0.0 { part / variance } else { 0.0 };
         let of = |column: ColumnId| (share(self.first_order(column)), share(total[usize::from(column)]));
-        Variance { mean: self.mean(), variance, shares: self.inputs.keys().map(|column| (*column, of(*column))).collect() }
+        let mut shares = BTreeMap::new();
+        shares.extend(self.inputs.keys().map(|column| (*column, of(*column))));
+        Variance { mean: self.mean(), variance, shares }
     }
 
     /// The share of the variance that stays while only some inputs are unknown.

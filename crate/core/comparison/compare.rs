@@ -124,14 +124,15 @@ impl Comparison {
 
     /// The model of an alternative on some jobs, each made by whoever makes it for that alternative.
     fn build(&self, place: usize, jobs: &[usize]) -> Model {
-        let mut by_maker: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
+        let mut by_maker = vec![Vec::new(); self.plans.len()];
         for job in jobs {
             if let Some(maker) = self.makers.of[place][*job] {
-                by_maker.entry(maker).or_default().push(*job);
+                by_maker[maker].push(*job);
             }
         }
-        let own = by_maker.remove(&place).unwrap_or_default();
-        let parts = std::iter::once((place, own)).chain(by_maker).map(|(maker, jobs)| {
+        let own = std::mem::take(&mut by_maker[place]);
+        let others = by_maker.into_iter().enumerate().filter(|(_, jobs)| !jobs.is_empty());
+        let parts = std::iter::once((place, own)).chain(others).map(|(maker, jobs)| {
             let plan = Rc::clone(&self.plans[maker]);
             let activity = count(&self.order, &plan.alternative, &plan.layout, jobs.iter().map(|job| &self.jobs[*job]));
             let m2 = jobs.iter().fold(0.0, |sum, job| sum + square_metres(&self.jobs[*job]));

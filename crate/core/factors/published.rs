@@ -99,7 +99,7 @@ fn read(tables: &Tables, text: &str) -> Result<Vec<Published>, Vec<TableFault>> 
     let mut faults = Vec::new();
     let mut found: Vec<Published> = Vec::new();
     let mut seen = BTreeSet::new();
-    rows("factors", PUBLISHED, text, &COLUMNS, &mut faults, |mut row| {
+    rows("factors", PUBLISHED, text, &COLUMNS, &mut faults, &mut |mut row| {
         let role = |text: &str| -> Option<Vec<Role>> {
             text.split(' ').map(|word| Role::ALL.iter().find(|(known, _)| *known == word).map(|(_, role)| *role)).collect()
         };

@@ -70,7 +70,8 @@ pub(super) struct Reading<'a> {
 /// Reads the tables of a folder, in place of and beside the rows of tables read before; all faults at once.
 pub(super) fn read(folder: &str, texts: &Texts, before: Option<&Tables>) -> Result<Tables, Vec<TableFault>> {
     let tables = before.cloned().unwrap_or_default();
-    let keys = tables.sources.keys().cloned().collect();
+    let mut keys = BTreeSet::new();
+    keys.extend(tables.sources.keys().cloned());
     let mut reading = Reading { folder, tables, before: keys, faults: Vec::new(), cited: Vec::new(), given: Vec::new() };
     reading.sources(&texts.sources);
     let seen = reading.inputs(texts, before.is_some());
@@ -84,7 +85,7 @@ impl Reading<'_> {
     fn sources(&mut self, text: &str) {
         let Self { folder, tables, faults, given, .. } = self;
         let mut keys = BTreeSet::new();
-        rows(folder, SOURCES, text, &SOURCE_COLUMNS, faults, |mut row| {
+        rows(folder, SOURCES, text, &SOURCE_COLUMNS, faults, &mut |mut row| {
             let source = Source::read(&mut row);
             if !keys.insert(source.key.clone()) {
                 row.refuse("key", "a key of its own", "rename one of the two");
@@ -103,7 +104,7 @@ impl Reading<'_> {
             (PRACTICE, &texts.practice, &PRACTICE_COLUMNS[..], "default", Origin::Practice),
             (FACTORS, &texts.factors, &FACTOR_COLUMNS, "value", Origin::Factor),
         ] {
-            rows(folder, file, text, columns, faults, |mut row| {
+            rows(folder, file, text, columns, faults, &mut |mut row| {
                 let input = row.input(value, origin);
                 cited.push((file, row.line, "source", input.source.clone()));
                 row.grade_within("grade", input.grade, tables.sources.get(&input.source));
@@ -127,7 +128,7 @@ impl Reading<'_> {
         let mut ids = BTreeSet::new();
         let mut stems: BTreeMap<String, String> = BTreeMap::new();
         stems.extend(tables.carriers.values().map(|carrier| (carrier.stem(), carrier.id.clone())));
-        rows(folder, CARRIERS, text, &carrier::COLUMNS, faults, |mut row| {
+        rows(folder, CARRIERS, text, &carrier::COLUMNS, faults, &mut |mut row| {
             let (carrier, rates) = carrier::read(&mut row);
             cited.push((CARRIERS, row.line, "source", carrier.source.clone()));
             row.grade_within("grade", carrier.grade, tables.sources.get(&carrier.source));
@@ -159,7 +160,7 @@ impl Reading<'_> {
     fn signs(&mut self, text: &str, own: bool) {
         let Self { folder, tables, faults, cited, .. } = self;
         let mut seen = BTreeSet::new();
-        rows(folder, SIGNS, text, &SIGN_COLUMNS, faults, |mut row| {
+        rows(folder, SIGNS, text, &SIGN_COLUMNS, faults, &mut |mut row| {
             let sign = SignRow::read(&mut row);
             cited.push((SIGNS, row.line, "source", sign.source.clone()));
             row.grade_within("grade", sign.grade, tables.sources.get(&sign.source));
@@ -176,7 +177,7 @@ impl Reading<'_> {
     fn solvents(&mut self, text: &str, own: bool) {
         let Self { folder, tables, faults, cited, .. } = self;
         let mut seen = BTreeSet::new();
-        rows(folder, SOLVENTS, text, &solvent::COLUMNS, faults, |mut row| {
+        rows(folder, SOLVENTS, text, &solvent::COLUMNS, faults, &mut |mut row| {
             let solvent = Solvent::read(&mut row);
             row.grade_within("grade", solvent.grade, tables.sources.get(&solvent.source));
             let keys = [("source", &solvent.source), ("found_by", &solvent.found_by)].into_iter().filter(|(_, key)| !key.is_empty());

@@ -151,7 +151,7 @@ pub(super) fn rows<'a>(
     text: &'a str,
     columns: &[&str],
     faults: &mut Vec<TableFault>,
-    mut each: impl FnMut(Row<'_>),
+    each: &mut dyn FnMut(Row<'_>),
 ) {
     // A folder of own tables need not hold every file.
     if text.trim().is_empty() {

@@ -7,7 +7,7 @@ use std::sync::Arc;
 use super::{Rate, named_solvent};
 use crate::factors::{Grade, Input, Origin, Scope, Spread, TableFault, Tables};
 use crate::order::{Alternative, Order, OrderFault, Override};
-use crate::quantity::{Kind, UnitText};
+use crate::quantity::{Exponents, Kind, UnitText};
 
 /// The place of an input in a book; equal ids have equal places in the books of one order.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -103,6 +103,11 @@ impl Book {
 
     /// The input of that id; a missing or ill-typed row is noted as a fault of the tables.
     pub fn rate<Q: Kind>(&self, id: &str) -> Rate<Q> {
+        Rate::new(self.asked(id, Q::EXPONENTS))
+    }
+
+    /// The place of the input of that id, whose unit must be of that kind.
+    fn asked(&self, id: &str, kind: Exponents) -> InputId {
         let place = self.inputs[..self.rows]
             .binary_search_by(|input| input.id.as_str().cmp(id))
             .ok()
@@ -120,9 +125,9 @@ impl Book {
         };
         let Some(place) = place else {
             fault(id, "a row that the model needs", "add the row");
-            return Rate::new(InputId::at(0));
+            return InputId::at(0);
         };
-        if !self.inputs[place].unit.measures::<Q>() {
+        if self.inputs[place].unit.kind() != kind {
             fault(
                 id,
                 "a unit of the kind that the model needs",
@@ -131,7 +136,7 @@ impl Book {
         }
         let id = InputId::at(place);
         self.used.borrow_mut().insert(id);
-        Rate::new(id)
+        id
     }
 
     /// The value of an input in base units.

@@ -8,7 +8,10 @@
 use std::marker::PhantomData;
 use std::ops::{Add, Div, Mul, Sub};
 
+use faceload_numeric::Form;
+
 use super::{Activity, InputId};
+use crate::few_in_order;
 use crate::quantity::{Kind, Share};
 
 /// A measure in a formula.
@@ -41,34 +44,6 @@ impl Symbol {
     /// Whether it is the same symbol; the mark and the name's place in memory tell nearly always.
     pub(super) fn is(&self, other: Self) -> bool {
         self.mark == other.mark && self.stock == other.stock && (std::ptr::eq(self.name, other.name) || self.name == other.name)
-    }
-}
-
-/// How an input x stands in a product.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Form {
-    /// x to a whole power.
-    Power(i8),
-    /// 1/(1 + x): what is ink in a thinned mixture.
-    PerOnePlus,
-    /// 1/(1 - x): what must be made so that one remains.
-    PerOneMinus,
-}
-
-impl Form {
-    /// The form's value at x.
-    pub fn at(self, x: f64) -> f64 {
-        match self {
-            Self::Power(power) => {
-                let mut product = 1.0;
-                for _ in 0..power.unsigned_abs() {
-                    product *= x;
-                }
-                if power < 0 { 1.0 / product } else { product }
-            }
-            Self::PerOnePlus => 1.0 / (1.0 + x),
-            Self::PerOneMinus => 1.0 / (1.0 - x),
-        }
     }
 }
 
@@ -111,7 +86,7 @@ impl Term {
             }
         }
         inputs.retain(|(_, form)| *form != Form::Power(0));
-        inputs.sort_unstable();
+        few_in_order(&mut inputs);
         Self { coefficient: self.coefficient * other.coefficient, measure: self.measure.or(other.measure), inputs }
     }
 }

@@ -8,6 +8,7 @@ use std::collections::BTreeMap;
 
 use super::Line;
 use crate::factors::Legend;
+use crate::in_order;
 
 /// One job: a line that stands for all equal ones.
 #[derive(Debug, Clone, PartialEq)]
@@ -42,8 +43,9 @@ pub fn jobs(lines: &[Line]) -> Vec<Job> {
             jobs.push(Job { line: line.clone(), lines: 1, first: place });
         }
     }
-    jobs.sort_by_cached_key(|job| key(&job.line));
-    jobs
+    let mut keyed: Vec<(String, Job)> = jobs.into_iter().map(|job| (key(&job.line), job)).collect();
+    in_order(&mut keyed, |a, b| a.0.cmp(&b.0));
+    keyed.into_iter().map(|(_, job)| job).collect()
 }
 
 /// Whether two lines are one job: labels and the way a size was typed don't matter; everything else

@@ -48,23 +48,18 @@
 #![allow(clippy::disallowed_methods, reason = "the library's macro writes `powi` and `mul_add`; nobody calls them")]
 
 mod kind;
-mod normal;
 mod number;
-mod numeric;
 mod rounding;
 mod span;
 mod unit_text;
-mod wide;
 
+pub use faceload_numeric::{exp, ln, normal_quantile, normal_quantiles};
 pub use kind::*;
-pub use normal::{normal_quantile, normal_quantiles};
 pub(crate) use number::nearest;
 pub use number::{NumberFault, group, read_number, write_number};
-pub use numeric::{exp, ln};
 pub use rounding::{last_place, write_to_place};
 pub use span::{Span, SpanFault};
 pub use unit_text::{UnitFault, UnitText};
-pub use wide::wide;
 
 /// One base quantity: its module, type, unit and the place of its exponent.
 macro_rules! base {

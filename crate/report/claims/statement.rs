@@ -2,6 +2,7 @@
 
 use faceload_core::analysis::{Draws, Finding, PairSpread};
 use faceload_core::comparison::Comparison;
+use faceload_core::in_order;
 use faceload_core::load::{Indicator, Model, Per};
 use faceload_core::order::{Alternative, Boundary};
 use faceload_core::quantity::Kind;
@@ -226,7 +227,7 @@ fn cautions_of(comparison: &Comparison, ids: [&str; 2]) -> Vec<String> {
 /// Whose data it is: generic, or this shop's; and the tables behind it.
 fn evidence(comparison: &Comparison, models: [&Model; 2]) -> String {
     let mut own: Vec<&str> = makers(models).iter().flat_map(|alternative| alternative.with.iter().map(|own| own.id.as_str())).collect();
-    own.sort_unstable();
+    in_order(&mut own, Ord::cmp);
     own.dedup();
     let own =
         if own.is_empty() { "generic data, no value of the shop's own".to_owned() } else { format!("generic data but for {}", join(&own)) };

@@ -3,6 +3,7 @@
 //! Members stand in the order of the bytes of their names; no white space; numbers and texts as `serde_json`
 //! writes them; UTF-8. So neither the order of members nor the layout of a file counts, and any value does.
 
+use faceload_core::in_order;
 use serde_json::{Map, Value};
 use sha2::{Digest, Sha256};
 
@@ -21,7 +22,7 @@ fn sorted(tree: &Value) -> Value {
     match tree {
         Value::Object(map) => {
             let mut members: Vec<(&String, &Value)> = map.iter().collect();
-            members.sort_unstable_by_key(|(name, _)| *name);
+            in_order(&mut members, |a, b| a.0.cmp(b.0));
             Value::Object(members.into_iter().map(|(name, value)| (name.clone(), sorted(value))).collect::<Map<_, _>>())
         }
         Value::Array(list) => Value::Array(list.iter().map(sorted).collect()),

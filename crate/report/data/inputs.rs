@@ -11,16 +11,16 @@ use super::sheet::{Column, Kind, Sheet, number, text};
 /// Every input in use, by id and by the alternative whose own value it is; that of all stands under no name.
 pub(super) fn used(comparison: &Comparison) -> BTreeMap<(&str, &str), &Input> {
     let plans = comparison.models.iter().flat_map(|model| model.parts.iter().map(|part| &part.plan));
-    plans
-        .flat_map(|plan| {
-            plan.book.used().into_iter().map(move |id| {
-                let row = plan.book.input(id);
-                // A life of its own stands in an alternative too.
-                let own = row.origin == Origin::Override || row.id == "order.life";
-                ((row.id.as_str(), if own { plan.alternative.id.as_str() } else { "" }), row)
-            })
-        })
-        .collect()
+    let mut used = BTreeMap::new();
+    for plan in plans {
+        used.extend(plan.book.used().into_iter().map(|id| {
+            let row = plan.book.input(id);
+            // A life of its own stands in an alternative too.
+            let own = row.origin == Origin::Override || row.id == "order.life";
+            ((row.id.as_str(), if own { plan.alternative.id.as_str() } else { "" }), row)
+        }));
+    }
+    used
 }
 
 /// The sheet.

@@ -22,7 +22,7 @@ pub(super) fn sheet(comparison: &Comparison) -> Sheet {
     ];
     let load = |indicator: Indicator| {
         let says = format!("Load in {}, {}; nothing where the job is not made.", indicator.label(), unit(comparison, indicator));
-        Column::perhaps(indicator.id(), Kind::Number, &says)
+        Column { required: false, ..Column::told(indicator.id(), Kind::Number, says) }
     };
     columns.extend(Indicator::ALL.map(load));
     let mut rows = Vec::new();

@@ -11,7 +11,7 @@ use super::sheet::{Column, Kind, Sheet, number, text};
 /// The columns of an interval's points.
 pub(super) fn points(of: &str, names: [&'static str; 5]) -> Vec<Column> {
     let words = ["5 % point", "25 % point", "Median", "75 % point", "95 % point"];
-    names.into_iter().zip(words).map(|(name, words)| Column::of(name, Kind::Number, &format!("{words} of the draws{of}."))).collect()
+    names.into_iter().zip(words).map(|(name, words)| Column::told(name, Kind::Number, format!("{words} of the draws{of}."))).collect()
 }
 
 /// The points of an interval.

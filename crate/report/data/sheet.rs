@@ -1,5 +1,7 @@
 //! A sheet: rows under typed, described columns, from which its CSV, its JSON and its description are made.
 
+use std::borrow::Cow;
+
 use serde_json::{Map, Value, json};
 
 use crate::figure::field_of;
@@ -39,18 +41,23 @@ pub(super) struct Column {
     /// Whether every row has it.
     pub required: bool,
     /// What it is, in words.
-    pub says: String,
+    pub says: Cow<'static, str>,
 }
 
 impl Column {
     /// A column that every row has.
-    pub fn of(name: &'static str, kind: Kind, says: &str) -> Self {
-        Self { name, kind, required: true, says: says.to_owned() }
+    pub const fn of(name: &'static str, kind: Kind, says: &'static str) -> Self {
+        Self { name, kind, required: true, says: Cow::Borrowed(says) }
+    }
+
+    /// A column that every row has, its words made for this sheet.
+    pub fn told(name: &'static str, kind: Kind, says: String) -> Self {
+        Self { name, kind, required: true, says: Cow::Owned(says) }
     }
 
     /// A column that a row may lack.
-    pub fn perhaps(name: &'static str, kind: Kind, says: &str) -> Self {
-        Self { required: false, ..Self::of(name, kind, says) }
+    pub const fn perhaps(name: &'static str, kind: Kind, says: &'static str) -> Self {
+        Self { name, kind, required: false, says: Cow::Borrowed(says) }
     }
 }
 

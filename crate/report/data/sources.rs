@@ -23,7 +23,8 @@ pub(super) fn sheet(tables: &Tables, comparison: &Comparison) -> Sheet {
     ];
     let rows = used(comparison).into_values().filter(|row| matches!(row.origin, Origin::Practice | Origin::Factor));
     let signs = comparison.order.lines.iter().filter_map(|line| tables.signs.get(line.code.as_ref()?));
-    let keys: BTreeSet<&str> = rows.map(|row| row.source.as_str()).chain(signs.map(|sign| sign.source.as_str())).collect();
+    let mut keys = BTreeSet::new();
+    keys.extend(rows.map(|row| row.source.as_str()).chain(signs.map(|sign| sign.source.as_str())));
     let rows = keys.into_iter().filter_map(|key| tables.sources.get(key)).map(|source| {
         let words = [&source.key, &source.title, &source.publisher, &source.year, &source.kind].map(|words| text(words)).into_iter();
         let rights = [&source.licence, &source.attribution, &source.locator].map(|words| text(words));

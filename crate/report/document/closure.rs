@@ -33,7 +33,6 @@ fn balance(found: &Found<'_>, model: &Model) -> BTreeMap<String, Ways> {
             all.entry(name).or_default()[way] += part.value(flow.what.terms());
         }
     }
-    all.retain(|_, ways| ways.iter().any(|way| *way != 0.0));
     all
 }
 
@@ -52,7 +51,8 @@ pub fn largest(found: &Found<'_>) -> f64 {
 /// Mass closure of every alternative.
 pub fn section(found: &Found<'_>) -> Node {
     let rows = found.models().iter().flat_map(|model| {
-        balance(found, model).into_iter().map(|(name, ways)| {
+        let holding = balance(found, model).into_iter().filter(|(_, ways)| ways.iter().any(|way| *way != 0.0));
+        holding.map(|(name, ways)| {
             let numbers = ways.into_iter().map(|way| if way == 0.0 { Cell::from("") } else { Cell::number(way, number(way)) });
             let closes = if gap(&ways) <= 1e-9 { "closes" } else { "does not close" };
             [Cell::from(model.alternative.id.as_str()), Cell::from(name)].into_iter().chain(numbers).chain([Cell::from(closes)]).collect()

@@ -1,5 +1,6 @@
 //! Consistency: of each alternative's load, how much stands on inputs of which grade, place and age.
 
+use faceload_core::in_order;
 use std::collections::BTreeMap;
 
 use faceload_core::factors::{Grade, Input};
@@ -26,7 +27,7 @@ fn region(inputs: &[&Input]) -> String {
         other => other,
     };
     let mut all: Vec<&str> = named.filter(|region| !region.is_empty()).map(short).collect();
-    all.sort_unstable();
+    in_order(&mut all, Ord::cmp);
     all.dedup();
     if all.is_empty() { "not stated".to_owned() } else { all.join(", ") }
 }
@@ -69,7 +70,7 @@ fn shares(found: &Found<'_>, model: &Model, by: By, factor_only: bool) -> BTreeM
 fn shares_table(found: &Found<'_>, caption: &str, by: By, factor_only: bool) -> Table {
     let all: Vec<BTreeMap<String, f64>> = found.models().iter().map(|model| shares(found, model, by, factor_only)).collect();
     let mut names: Vec<&String> = all.iter().flat_map(BTreeMap::keys).collect();
-    names.sort_unstable();
+    in_order(&mut names, Ord::cmp);
     names.dedup();
     let rows = names.into_iter().map(|name| {
         let cells = all.iter().map(|sums| {

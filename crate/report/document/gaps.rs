@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use faceload_core::factors::{Grade, Input};
+use faceload_core::in_order;
 use faceload_core::inventory::What;
 use faceload_core::load::{Indicator, Per};
 
@@ -14,7 +15,7 @@ use crate::words::{count, join};
 pub fn used<'a>(found: &'a Found<'_>) -> Vec<&'a Input> {
     let plans = found.models().iter().flat_map(|model| model.parts.iter().map(|part| &part.plan));
     let mut all: Vec<&Input> = plans.flat_map(|plan| plan.book.used().into_iter().map(|id| plan.book.input(id))).collect();
-    all.sort_by(|x, y| x.id.cmp(&y.id));
+    in_order(&mut all, |x, y| x.id.cmp(&y.id));
     all.dedup_by(|x, y| x.id == y.id);
     all
 }
@@ -23,7 +24,7 @@ pub fn used<'a>(found: &'a Found<'_>) -> Vec<&'a Input> {
 fn without_factor(found: &Found<'_>, indicator: Indicator) -> Vec<String> {
     let mut names = BTreeSet::new();
     for part in found.models().iter().flat_map(|model| &model.parts) {
-        let with: BTreeSet<usize> = part.plan.contributions_to(indicator, Per::M2Year).map(|one| one.flow).collect();
+        let with: Vec<usize> = part.plan.contributions_to(indicator, Per::M2Year).map(|one| one.flow).collect();
         for (place, flow) in found.flows(part) {
             if !matches!(flow.what, What::Attended(_) | What::OnFace(..)) && !with.contains(&place) && part.value(flow.what.terms()) != 0.0
             {

@@ -2,6 +2,7 @@
 
 use crate::figure::Cell;
 use crate::words::number;
+use faceload_core::in_order;
 
 /// Rows of numbers, one column an alternative; a name met again adds to its row.
 pub struct Rows {
@@ -31,7 +32,7 @@ impl Rows {
     /// As rows of a table, those that hold anything, in the order of their names.
     pub fn table_rows(mut self, sorted: bool) -> Vec<Vec<Cell>> {
         if sorted {
-            self.list.sort_by(|x, y| x.0.cmp(&y.0));
+            in_order(&mut self.list, |x, y| x.0.cmp(&y.0));
         }
         let holding = self.list.into_iter().filter(|(_, values)| values.iter().any(|value| *value != 0.0));
         let row = |(name, values): (Vec<String>, Vec<f64>)| {

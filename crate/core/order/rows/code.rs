@@ -18,7 +18,9 @@ pub(super) struct Codes<'t>(BTreeMap<String, &'t SignRow>);
 
 impl<'t> Codes<'t> {
     pub fn of(tables: &'t Tables) -> Self {
-        Self(tables.signs.iter().map(|(code, row)| (plain(code), row)).collect())
+        let mut codes = BTreeMap::new();
+        codes.extend(tables.signs.iter().map(|(code, row)| (plain(code), row)));
+        Self(codes)
     }
 
     /// The code meant: as written, or without the letter of its left or right variant.

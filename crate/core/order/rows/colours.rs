@@ -1,8 +1,8 @@
 //! Colours of a face in one cell, or in one text of an order: `red 76 %; white 24 %`, or one colour.
 
-use std::collections::BTreeMap;
-
 use serde_json::{Map, Value};
+
+use crate::in_order;
 
 use super::super::Colour;
 use super::super::fields::{list, nearest, quoted};
@@ -15,16 +15,18 @@ const WRITE: &str = "write `red 76 %; white 24 %`";
 
 /// The colours as an order writes them.
 pub(in crate::order) fn read(text: &str, decimal_comma: bool) -> Result<Map<String, Value>, Unread> {
-    let mut shares: BTreeMap<Colour, Option<f64>> = BTreeMap::new();
+    let mut shares: Vec<(Colour, Option<f64>)> = Vec::new();
     let separators: &[char] = if decimal_comma { &[';', '/', '\n', '&', '+'] } else { &[';', ',', '/', '\n', '&', '+'] };
     for part in text.split(separators).map(str::trim).filter(|part| !part.is_empty()) {
         let (colour, share) = one(part, decimal_comma)?;
-        if shares.insert(colour, share).is_some() {
+        if shares.iter().any(|(known, _)| *known == colour) {
             return Err((quoted(text), "each colour once".to_owned(), WRITE.to_owned()));
         }
+        shares.push((colour, share));
     }
-    let known: f64 = shares.values().flatten().sum();
-    let unknown = shares.values().filter(|share| share.is_none()).count();
+    in_order(&mut shares, |a, b| a.0.cmp(&b.0));
+    let known: f64 = shares.iter().filter_map(|(_, share)| *share).sum();
+    let unknown = shares.iter().filter(|(_, share)| share.is_none()).count();
     // What one colour leaves is arithmetic; how two share it is not known.
     if unknown > 1 || (unknown == 1 && known >= 100.0) {
         return Err((quoted(text), "each colour with its share of the face".to_owned(), WRITE.to_owned()));

@@ -10,6 +10,7 @@ use super::grid::{self, Row};
 use super::sign::{Fault, Reader, Sign};
 use super::{Column, Encoding, Field, RowFault, Wanted, column, text};
 use crate::factors::{Legend, Tables};
+use crate::in_order;
 use crate::quantity::group;
 
 /// What was done to understand the rows, beyond reading them.
@@ -116,7 +117,7 @@ impl Rows {
                     }
                 }
                 Err(mut of_row) => {
-                    of_row.sort();
+                    in_order(&mut of_row, Ord::cmp);
                     of_row.dedup();
                     for fault in &of_row {
                         faults.entry(fault.clone()).or_default().push(row.number);
@@ -126,8 +127,9 @@ impl Rows {
             }
         }
         let mut faults: Vec<(Fault, Vec<usize>)> = faults.into_iter().collect();
-        faults.sort_by_key(|(_, rows)| (usize::MAX - rows.len(), rows.first().copied()));
-        let places: BTreeMap<&Fault, usize> = faults.iter().enumerate().map(|(place, (fault, _))| (fault, place)).collect();
+        in_order(&mut faults, |(_, a), (_, b)| b.len().cmp(&a.len()).then(a.first().cmp(&b.first())));
+        let mut places = BTreeMap::new();
+        places.extend(faults.iter().enumerate().map(|(place, (fault, _))| (fault, place)));
         let listed = listed
             .into_iter()
             .map(|(row, of_row)| (row.number, row.cells.clone(), of_row.iter().filter_map(|fault| places.get(fault).copied()).collect()))

@@ -8,7 +8,7 @@
 //! - `ln`: x = 2^k m, s = (m - 1)/(m + 1), 2(s + s^3/3 + s^5/5 + ...).
 //!
 //! ```
-//! use faceload_core::quantity::{exp, ln};
+//! use faceload_numeric::{exp, ln};
 //! assert!((exp(1.0) - std::f64::consts::E).abs() < 1e-15);
 //! assert!((ln(10.0) - std::f64::consts::LN_10).abs() < 1e-15);
 //! ```

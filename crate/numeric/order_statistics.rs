@@ -3,7 +3,7 @@
 //! The values are thrown into equal drawers from the least to the greatest; only the drawers that hold a wanted place
 //! are sorted. Which drawer a value goes to never falls as the value rises, so rounding does no harm.
 
-use crate::quantity::wide;
+use crate::wide;
 
 /// How many drawers, a power of two.
 const DRAWERS: usize = 1024;

@@ -5,7 +5,7 @@
 //! In Latin hypercube blocks of 1,000 draws each stream takes one number from each of the block's
 //! 1,000 equal slices of (0, 1), in an order of its own; plain draws are independent.
 
-use crate::quantity::wide;
+use crate::wide;
 
 /// Draws in a block of a Latin hypercube.
 pub const BLOCK: usize = 1000;

@@ -4,14 +4,14 @@
 //! first is worked out for all; then the tails, gathered, take their places. The bits are those of one by one.
 //!
 //! ```
-//! use faceload_core::quantity::{normal_quantile, normal_quantiles};
+//! use faceload_numeric::{normal_quantile, normal_quantiles};
 //! assert!((normal_quantile(0.975) - 1.959963984540054).abs() < 1e-13);
 //! let mut numbers = [0.975, 0.5, 1e-15];
 //! normal_quantiles(&mut numbers);
 //! assert_eq!(numbers, [0.975, 0.5, 1e-15].map(normal_quantile));
 //! ```
 
-use super::numeric::{ln, polynomial};
+use super::exponential::{ln, polynomial};
 
 /// Where the middle part ends, from one half.
 const MIDDLE: f64 = 0.425;
