@@ -56,7 +56,7 @@
     const was = wasOf(one);
     const button = (id, label, off, edit) => {
       const text = faceload.say(label);
-      const step = faceload.say("done-to", { what: text, alternative: one.id });
+      const step = faceload.say("done-to", { what: text, name: one.id });
       return element("button", { type: "button", id: `${id}-alternative-${index + 1}`, "aria-label": step, text, disabled: off, on: { click: () => change(edit, step) } });
     };
     return [

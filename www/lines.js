@@ -10,27 +10,31 @@
   /** The parts that are shown, by the place of their first line. */
   const shown = new Set([0]);
   const partOf = (index) => index - (index % PART);
-  const YES = [{ value: "yes", text: "for stock" }, { value: "no", text: "to order" }];
 
   function row(order, line, index) {
+    const { say } = faceload;
     const { field, change } = faceload.order;
     const path = (key) => `line[${index + 1}].${key}`;
-    const label = line.label ?? `line ${index + 1}`;
-    const name = (key) => ({ "aria-label": `${key}, ${label}`, "data-field": key });
+    const numbered = say("line-number", { line: index + 1 });
+    const label = line.label ?? numbered;
+    const name = (key) => ({ "aria-label": say("field-of-line", { field: say(key), line: label }), "data-field": key });
     const number = { inputmode: "numeric" };
-    const cell = (key, ...children) => element("td", { "data-name": key }, ...children);
+    const cell = (key, ...children) => element("td", { "data-name": key && say(key) }, ...children);
+    const made = [{ value: "yes", text: say("for-stock") }, { value: "no", text: say("to-order") }];
+    const button = (id, what, off, run) => element("button", { type: "button", id, "aria-label": say("done-to", { what: say(what), name: label }), text: say(what), disabled: off, on: { click: run } });
     return element("tr", {},
-      cell("line", field(path("label"), { ...name("line"), "data-optional": "", placeholder: `line ${index + 1}` }, line.label)), cell("sign", line.code ?? line.shape), cell("size", ...size(line, path, name)),
+      cell("line", field(path("label"), { ...name("line"), "data-optional": "", placeholder: numbered }, line.label)), cell("sign", line.code ?? line.shape), cell("size", ...size(line, path, name)),
       cell("quantity", field(path("quantity"), { ...name("quantity"), ...number }, line.quantity)),
-      cell("batch", field(path("batch"), { ...name("batch"), ...number, "data-optional": "", placeholder: "all at once" }, line.batch)),
+      cell("batch", field(path("batch"), { ...name("batch"), ...number, "data-optional": "", placeholder: say("batch-all") }, line.batch)),
       cell("designs", field(path("designs"), { ...name("designs"), ...number }, line.designs ?? "1")),
-      cell("colours", field(path("colours"), { ...name("colours"), "data-optional": "", placeholder: line.code ? faceload.say("colours-of-code") : "red 76 %; white 24 %" }, colours(line.colours))),
+      cell("colours", field(path("colours"), { ...name("colours"), "data-optional": "", placeholder: line.code ? say("colours-of-code") : "red 76 %; white 24 %" }, colours(line.colours))),
       cell("sides", field(path("sides"), { ...name("sides"), class: "short" }, String(line.sides ?? 1), ["1", "2"])),
-      cell("made", field(path("stock"), { ...name("made"), "data-kind": "flag" }, (line.stock ?? line.code !== undefined) ? "yes" : "no", YES)),
+      cell("made", field(path("stock"), { ...name("made"), "data-kind": "flag" }, (line.stock ?? line.code !== undefined) ? "yes" : "no", made)),
       cell("sheeting", field(path("sheeting"), name("sheeting"), line.sheeting ?? "prismatic", faceload.catalogue.sheetings)),
       cell("base", field(path("base"), name("base"), line.base ?? "any", faceload.catalogue.bases)),
-      cell("", element("button", { type: "button", id: `copy-line-${index + 1}`, "aria-label": `copy ${label}`, text: "copy", on: { click: () => { shown.add(partOf(index + 1)); change((order) => order.line.splice(index + 1, 0, structuredClone(order.line[index])), `copying ${label}`); } } }),
-        element("button", { type: "button", id: `remove-line-${index + 1}`, "aria-label": `remove ${label}`, text: "remove", disabled: order.line.length < 2, on: { click: () => change((order) => order.line.splice(index, 1), `removing ${label}`) } })));
+      cell("",
+        button(`copy-line-${index + 1}`, "copy", false, () => { shown.add(partOf(index + 1)); change((order) => order.line.splice(index + 1, 0, structuredClone(order.line[index])), say("copying", { name: label })); }),
+        button(`remove-line-${index + 1}`, "remove", order.line.length < 2, () => change((order) => order.line.splice(index, 1), say("removing", { name: label })))));
   }
 
   /** Colours with their shares, as they are typed. */
@@ -90,7 +94,7 @@
 
   function edit(order) {
     fill(part("lines"), element("table", {},
-      element("thead", {}, element("tr", {}, ...HEAD.map((text) => (text ? element("th", { scope: "col", text }) : element("td"))))),
+      element("thead", {}, element("tr", {}, ...HEAD.map((id) => (id ? element("th", { scope: "col", text: faceload.say(id) }) : element("td"))))),
       ...lay(order, 0, order.line.length)));
   }
 
@@ -98,14 +102,14 @@
   function show(view) {
     // Of very many jobs the numbers are texts: so many buttons would make the page slow.
     const number = (text, alternative, indicator, job, what) => (text === undefined ? "" : view.jobs.length > MANY ? text : faceload.opens(text, { alternative, indicator, job, what }));
-    const head = ["alternative", ...view.indicators.map((one) => `${one.label}, ${one.unit}`)];
+    const head = [faceload.say("alternative"), ...view.indicators.map((one) => `${one.label}, ${one.unit}`)];
     const block = (job, place) => [
-      element("tr", {}, element("th", { scope: "rowgroup", colspan: head.length, text: `${job.label}: ${job.what}${job.lines > 1 ? `, ${job.lines} lines` : ""}` })),
+      element("tr", {}, element("th", { scope: "rowgroup", colspan: head.length, text: faceload.say(job.lines > 1 ? "job-of-many" : "job-of-one", { job: job.label, what: job.what, lines: job.lines }) })),
       ...job.alternatives.flatMap((one) => [
         ...(one.texts ? [element("tr", {}, element("td", { class: "name", text: one.id }),
           ...view.indicators.map((_, index) => element("td", { class: "number" }, number(one.texts[index], one.id, view.indicators[index].id, place, job.label))))] : []),
         ...(one.why_not ? [element("tr", { class: "why-not" }, element("td", { class: "quiet", colspan: head.length },
-          element("span", { text: `${one.id}, no: ${one.why_not}` })))] : []),
+          element("span", { text: faceload.say("job-why-not", { alternative: one.id, reason: one.why_not }) })))] : []),
       ]),
     ];
     const fold = part("by-line-shown");
@@ -115,7 +119,7 @@
     fill(part("by-line"), ...(late ? [] : [
       element("thead", {}, element("tr", {}, ...head.map((text, index) => element("th", { scope: "col", class: index > 0 ? "number" : undefined, text })))),
       ...view.jobs.map((job, place) => element("tbody", {}, ...block(job, place)))]));
-    part("by-line-count").textContent = `${view.jobs.length === 1 ? "One job" : `${view.jobs.length} jobs`}: which alternative can make each, why not, and its loads ${view.per_words}`;
+    part("by-line-count").textContent = faceload.say(view.jobs.length === 1 ? "by-line-one" : "by-line-many", { jobs: view.jobs.length, per: view.per_words });
   }
 
   faceload.lines = { edit, show, reach };
