@@ -20,11 +20,11 @@
     const number = { inputmode: "numeric" };
     const cell = (key, ...children) => element("td", { "data-name": key }, ...children);
     return element("tr", {},
-      cell("line", field(path("label"), { ...name("line"), "data-optional": "", placeholder: `line ${index + 1}` }, line.label)), cell("sign", line.code ?? line.shape), cell("size", ...size(line, path, name)),
+      cell("line", field(path("label"), { ...name("line"), "data-optional": "", placeholder: `line ${index + 1}` }, line.label)), cell("sign, colours", line.code ?? line.shape,
+        field(path("colours"), { ...name("colours"), "data-optional": "", placeholder: line.code ? faceload.say("colours-of-code") : "red 76 %; white 24 %" }, colours(line.colours))), cell("size", ...size(line, path, name)),
       cell("quantity", field(path("quantity"), { ...name("quantity"), ...number }, line.quantity)),
       cell("batch", field(path("batch"), { ...name("batch"), ...number, "data-optional": "", placeholder: "all at once" }, line.batch)),
       cell("designs", field(path("designs"), { ...name("designs"), ...number }, line.designs ?? "1")),
-      cell("colours", field(path("colours"), { ...name("colours"), "data-optional": "", placeholder: line.code ? faceload.say("colours-of-code") : "red 76 %; white 24 %" }, colours(line.colours))),
       cell("sides", field(path("sides"), { ...name("sides"), class: "short" }, String(line.sides ?? 1), ["1", "2"])),
       cell("made", field(path("stock"), { ...name("made"), "data-kind": "flag" }, (line.stock ?? line.code !== undefined) ? "yes" : "no", YES)),
       cell("sheeting", field(path("sheeting"), name("sheeting"), line.sheeting ?? "prismatic", faceload.catalogue.sheetings)),
@@ -42,7 +42,7 @@
     return [faceload.order.field(path("size"), name("size"), line.size), faceload.units.ofField(path("size"))];
   }
 
-  const HEAD = ["line", "sign", "size", "quantity", "batch", "designs", "colours", "sides", "made", "sheeting", "base", ""];
+  const HEAD = ["line", "sign, colours", "size", "quantity", "batch", "designs", "sides", "made", "sheeting", "base", ""];
 
   /** Lines from one place to before another: as fields, or what shows them. */
   function lay(order, from, to) {

@@ -212,7 +212,7 @@ pub const LABELS: &[Label] = &[
     label_of("under-way", "under way …", Ours),
     label_of("under-way-share", "under way, {percent} %", Ours),
     label_of("not-updated", "Not updated: {faults}", Ours),
-    label_of("colours-of-code", "as the code has them", Ours),
+    label_of("colours-of-code", "of its code", Ours),
     label_of("lines-rest", "Lines {from} to {to} of {count} are in the order and not shown here.", Ours),
     label_of("lines-show", "Show lines {from} to {to}", Ours),
     label_of("lines-show-all", "Show all of {from} to {to}", Ours),
