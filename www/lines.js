@@ -23,11 +23,11 @@
     const made = [{ value: "yes", text: say("for-stock") }, { value: "no", text: say("to-order") }];
     const button = (id, what, off, run) => element("button", { type: "button", id, "aria-label": say("done-to", { what: say(what), name: label }), text: say(what), disabled: off, on: { click: run } });
     return element("tr", {},
-      cell("line", field(path("label"), { ...name("line"), "data-optional": "", placeholder: numbered }, line.label)), cell("sign", line.code ?? line.shape), cell("size", ...size(line, path, name)),
+      cell("line", field(path("label"), { ...name("line"), "data-optional": "", placeholder: numbered }, line.label)), cell("sign-colours", line.code ?? line.shape,
+        field(path("colours"), { ...name("colours"), "data-optional": "", placeholder: line.code ? say("colours-of-code") : "red 76 %; white 24 %" }, colours(line.colours))), cell("size", ...size(line, path, name)),
       cell("quantity", field(path("quantity"), { ...name("quantity"), ...number }, line.quantity)),
       cell("batch", field(path("batch"), { ...name("batch"), ...number, "data-optional": "", placeholder: say("batch-all") }, line.batch)),
       cell("designs", field(path("designs"), { ...name("designs"), ...number }, line.designs ?? "1")),
-      cell("colours", field(path("colours"), { ...name("colours"), "data-optional": "", placeholder: line.code ? say("colours-of-code") : "red 76 %; white 24 %" }, colours(line.colours))),
       cell("sides", field(path("sides"), { ...name("sides"), class: "short" }, String(line.sides ?? 1), ["1", "2"])),
       cell("made", field(path("stock"), { ...name("made"), "data-kind": "flag" }, (line.stock ?? line.code !== undefined) ? "yes" : "no", made)),
       cell("sheeting", field(path("sheeting"), name("sheeting"), line.sheeting ?? "prismatic", faceload.catalogue.sheetings)),
@@ -46,7 +46,7 @@
     return [faceload.order.field(path("size"), name("size"), line.size), faceload.units.ofField(path("size"))];
   }
 
-  const HEAD = ["line", "sign", "size", "quantity", "batch", "designs", "colours", "sides", "made", "sheeting", "base", ""];
+  const HEAD = ["line", "sign-colours", "size", "quantity", "batch", "designs", "sides", "made", "sheeting", "base", ""];
 
   /** Lines from one place to before another: as fields, or what shows them. */
   function lay(order, from, to) {

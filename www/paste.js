@@ -155,7 +155,9 @@
     start() {
       const text = part("rows-text");
       const written = (words) => (words.trim() === "" ? clear() : take(new TextEncoder().encode(words), faceload.say("the-cells")));
-      text.addEventListener("input", () => written(text.value));
+      // A text of many lines may come as an event for each: it is read once, when all of it is there.
+      let due = 0;
+      text.addEventListener("input", () => { clearTimeout(due); due = setTimeout(() => written(text.value)); });
       text.addEventListener("paste", (event) => {
         const words = event.clipboardData?.getData("text/plain") ?? "";
         if (words.length <= LONG) return;

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { wordsOf } from "./browser.mjs";
-import { at, changes, notUpdated } from "./editing.mjs";
+import { at, changes, notUpdated, orderOf, write } from "./editing.mjs";
 import { visits } from "./visit.mjs";
 
 let page;
@@ -55,4 +55,60 @@ test("line by line gives a load, or the reason why not", async () => {
     assert.match(words, /^\S+, no: .{10,}/, "says who, and why");
   }
   assert.match(unable, /\d/, "and the loads of those that can");
+});
+
+test("a long order shows its lines in parts, and is whole all the same", async () => {
+  await open("stop", "from-rows");
+  const many = ["code\tsize\tlabel\tqty", ...Array.from({ length: 814 }, (_, index) => `R7-1\t12" X 18"\tpost ${index + 1}\t${1 + (index % 7)}`)].join("\n");
+  await page.locator("#rows-text").fill(many);
+  await page.locator("#rows-replace").click();
+  await page.locator("#edit > summary").click();
+  const rows = () => page.locator("#lines tbody:not(.rest) tr").count();
+  assert.equal(await rows(), 50);
+  assert.equal(JSON.parse(await orderOf(page)).line.length, 814);
+  assert.match(await page.locator("#lines .rest").innerText(), /Lines 51 to 814 of 814 are in the order and not shown here/);
+  // What was typed stays when more is shown.
+  await write(page, "line[2].quantity", "12");
+  await page.getByRole("button", { name: "Show lines 51 to 100" }).click();
+  assert.equal(await rows(), 100);
+  assert.equal(await page.evaluate(() => document.activeElement.dataset.path), "line[51].label");
+  await changes(page, ["#numbers"], () => write(page, "line[60].quantity", "9000"));
+  const { line } = JSON.parse(await orderOf(page));
+  assert.deepEqual([line[1].quantity, line[59].quantity, line[813].label], ["12", "9000", "post 814"]);
+  // A copy of the last line that is shown is shown too.
+  await page.locator("#copy-line-100").click();
+  assert.equal(await at(page, "line[101].label").inputValue(), "post 100");
+});
+
+test("a fault in a line that is not shown opens its part", async () => {
+  await open("stop", "edit");
+  const bad = { ...JSON.parse(await orderOf(page)) };
+  bad.line = Array.from({ length: 300 }, (_, index) => ({ ...bad.line[0], label: `post ${index + 1}`, quantity: index === 219 ? "many" : "3" }));
+  await page.evaluate((order) => { window.faceload.order.show(order); window.faceload.changed(); }, bad);
+  const field = at(page, "line[220].quantity");
+  assert.equal(await field.getAttribute("aria-invalid"), "true");
+  assert.ok(await field.isVisible());
+  assert.equal(await page.locator("#lines tbody:not(.rest) tr").count(), 100);
+  assert.deepEqual(await page.locator("#lines .rest span").allInnerTexts(), ["Lines 51 to 200 of 300 are in the order and not shown here.", "Lines 251 to 300 of 300 are in the order and not shown here."]);
+  await write(page, "line[220].quantity", "4");
+  assert.equal(await notUpdated(page), "");
+});
+
+test("an edit of a long order is answered within a second", async () => {
+  await open("stop", "edit");
+  const order = JSON.parse(await orderOf(page));
+  order.line = Array.from({ length: 814 }, (_, index) => ({ ...order.line[0], label: `post ${index + 1}`, size: `${24 + (index % 40)} in`, quantity: String(1 + (index % 9)) }));
+  const took = await page.evaluate((order) => {
+    window.faceload.order.show(order);
+    window.faceload.changed();
+    const times = ["12", "13", "14", "15", "16"].map((quantity) => {
+      const start = performance.now();
+      const field = document.querySelector('[data-path="line[2].quantity"]');
+      field.value = quantity;
+      field.dispatchEvent(new Event("change", { bubbles: true }));
+      return performance.now() - start;
+    });
+    return Math.min(...times);
+  }, order);
+  assert.ok(took < 1000, `${took} ms`);
 });

@@ -42,3 +42,8 @@ for (const [way, before] of Object.entries(ways)) {
     assert.match(without.note, /refuses a worker/);
   });
 }
+
+test("where a browser has no WebAssembly the page says so, and what gives the answer", async () => {
+  const { page } = await visit(undefined, { before: () => { delete window.WebAssembly; }, state: "failed" });
+  assert.match(await wordsOf(page, "#answer"), /did not start: .+Another browser, or the command line, gives the answer/s);
+});
