@@ -13,6 +13,10 @@
 //! assert!((ln(10.0) - std::f64::consts::LN_10).abs() < 1e-15);
 //! ```
 
+use std::ops::{Add, Mul};
+
+use crate::lane::Lane;
+
 /// Added to a number below 2^51, leaves it rounded to a whole one in the low bits.
 const ROUNDING: f64 = 6_755_399_441_055_744.0;
 /// ln 2, its first 32 bits, and the rest.
@@ -40,12 +44,17 @@ const TAYLOR: [f64; 14] = [
 /// e to the power x, for x from -700 to 700.
 #[inline(always)]
 pub fn exp(x: f64) -> f64 {
-    let x = x.clamp(-700.0, 700.0);
-    let shifted = x * std::f64::consts::LOG2_E + ROUNDING;
-    let k = shifted - ROUNDING;
-    let r = (x - k * LN_2_HIGH) - k * LN_2_LOW;
-    let sum = polynomial(r, &TAYLOR);
-    sum * f64::from_bits(shifted.to_bits().wrapping_add(1023) << 52)
+    exp_of(x.into()).numbers()[0]
+}
+
+/// The same of a lane.
+#[inline(always)]
+pub(super) fn exp_of(x: Lane) -> Lane {
+    let x = x.within(-700.0, 700.0);
+    let shifted = x * std::f64::consts::LOG2_E.into() + ROUNDING.into();
+    let k = shifted - ROUNDING.into();
+    let r = (x - k * LN_2_HIGH.into()) - k * LN_2_LOW.into();
+    polynomial(r, &TAYLOR) * shifted.power_of_two()
 }
 
 /// 1/n for odd n, from 23 down to 1.
@@ -69,10 +78,13 @@ pub fn ln(x: f64) -> f64 {
 
 /// A polynomial, highest power first.
 #[inline(always)]
-pub(super) fn polynomial<const N: usize>(x: f64, coefficients: &[f64; N]) -> f64 {
-    let mut sum = coefficients[0];
+pub(super) fn polynomial<T, const N: usize>(x: T, coefficients: &[f64; N]) -> T
+where
+    T: Copy + From<f64> + Mul<Output = T> + Add<Output = T>,
+{
+    let mut sum = T::from(coefficients[0]);
     for next in &coefficients[1..] {
-        sum = sum * x + next;
+        sum = sum * x + T::from(*next);
     }
     sum
 }

@@ -1,10 +1,11 @@
 //! Arithmetic on many numbers at once: every loop that is gone through for each draw. It knows nothing of signs, units or models.
 //!
 //! It is a package of its own so that the page, which is built for size, has these loops built for speed (`profile.page`). So
-//! whatever loops here is no generic function: such a one would be built with whoever calls it.
+//! whatever loops here is no generic function, and is not put in place where it is called: it would be built with whoever calls it.
 
 mod exponential;
 mod form;
+mod lane;
 mod normal;
 mod order_statistics;
 mod run;

@@ -11,6 +11,8 @@
 //! assert_eq!(numbers, [0.975, 0.5, 1e-15].map(normal_quantile));
 //! ```
 
+use crate::lane::{Lane, each};
+
 use super::exponential::{ln, polynomial};
 
 /// Where the middle part ends, from one half.
@@ -24,7 +26,7 @@ const LANES: usize = 8;
 
 /// The value below which a standard normal variate lies with probability p, 0 < p < 1.
 pub fn normal_quantile(p: f64) -> f64 {
-    if is_tail(p) { outer(p) } else { middle(p) }
+    if is_tail(p) { outer(p) } else { middle(p.into()).numbers()[0] }
 }
 
 /// The same of many, in place.
@@ -37,9 +39,7 @@ pub fn normal_quantiles(numbers: &mut [f64]) {
             (places[found], tails[found]) = (place, *p);
             found += usize::from(is_tail(*p));
         }
-        for p in numbers.iter_mut() {
-            *p = middle(*p);
-        }
+        each(numbers, middle);
         for (places, tails) in places[..found].chunks(LANES).zip(tails.chunks_exact(LANES)) {
             let mut z = [0.0; LANES];
             for (z, p) in z.iter_mut().zip(tails) {
@@ -65,9 +65,9 @@ fn tail(p: f64) -> f64 {
 
 /// The quantile for |p - 0.5| <= 0.425.
 #[inline(always)]
-fn middle(p: f64) -> f64 {
-    let q = p - 0.5;
-    let r = MIDDLE * MIDDLE - q * q;
+fn middle(p: Lane) -> Lane {
+    let q = p - 0.5.into();
+    let r = Lane::from(MIDDLE * MIDDLE) - q * q;
     q * polynomial(r, &MIDDLE_ABOVE) / polynomial(r, &MIDDLE_BELOW)
 }
 

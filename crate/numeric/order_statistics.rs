@@ -11,6 +11,7 @@ const DRAWERS: usize = 1024;
 const SHORT: usize = 256;
 
 /// The values at places of the sorted list, the places rising and within it.
+#[inline(never)]
 pub fn order_statistics(values: &[f64], places: &[usize]) -> Vec<f64> {
     match Drawers::of(values) {
         Some(drawers) if values.len() >= SHORT => drawers.at(values, places),

@@ -1,21 +1,23 @@
 //! From numbers between 0 and 1 to values of a distribution, in place.
 
-use crate::{exp, normal_quantiles, wide};
+use crate::exponential::exp_of;
+use crate::lane::{Lane, each};
+use crate::{normal_quantiles, wide};
 
 /// Values whose logarithm is normal.
+#[inline(never)]
 pub fn lognormals(numbers: &mut [f64], median: f64, sigma: f64) {
     wide(
         #[inline(always)]
         || {
             normal_quantiles(numbers);
-            for z in numbers {
-                *z = median * exp(sigma * *z);
-            }
+            each(numbers, |z| Lane::from(median) * exp_of(Lane::from(sigma) * z));
         },
     );
 }
 
 /// Values of a triangle on either side of the median.
+#[inline(never)]
 pub fn triangulars(numbers: &mut [f64], low: f64, median: f64, high: f64) {
     wide(
         #[inline(always)]
@@ -36,13 +38,12 @@ pub fn triangular(u: f64, low: f64, median: f64, high: f64) -> f64 {
 }
 
 /// Values that are all alike likely.
+#[inline(never)]
 pub fn uniforms(numbers: &mut [f64], low: f64, high: f64) {
     wide(
         #[inline(always)]
         || {
-            for u in numbers {
-                *u = low + (high - low) * *u;
-            }
+            each(numbers, |u| Lane::from(low) + Lane::from(high - low) * u);
         },
     );
 }

@@ -62,6 +62,7 @@ impl Stream {
     }
 
     /// Fills the numbers of a block of draws, as long as `out`.
+    #[inline(never)]
     pub fn fill(self, block: usize, out: &mut [f64]) {
         let first = (block * BLOCK) as u64;
         wide(
