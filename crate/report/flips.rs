@@ -44,7 +44,7 @@ pub fn stretches(found: &[Crossing]) -> Vec<(f64, f64, bool)> {
 }
 
 /// The sentences of a break-even.
-fn break_even_sentences(found: &BreakEven, [first, second]: [&str; 2], indicator: Indicator) -> Vec<String> {
+pub fn break_even_sentences(found: &BreakEven, [first, second]: [&str; 2], indicator: Indicator) -> Vec<String> {
     let axis = &found.axis;
     let (Some(from), Some(to)) = (found.points.first(), found.points.last()) else {
         return vec![format!("{first} and {second} share no line at any value tried, so there is nothing to cross.")];
@@ -119,8 +119,8 @@ fn made_in_one_go(comparison: &Comparison, over: &Over) -> Option<String> {
             return tried.to_owned();
         }
         format!(
-            "{tried} As ordered, {stocked} of {} made for stock: the order's own loads are those of the answer, and the mark shows no more than its number of signs.",
-            if lines.len() == 1 { "1 line is".to_owned() } else { format!("{} lines are", whole(lines.len() as f64)) }
+            "{tried} As ordered, {} made for stock: the order's own loads are those of the answer, and the mark shows no more than its number of signs.",
+            if lines.len() == 1 { "its line is".to_owned() } else { format!("{stocked} of {} lines are", whole(lines.len() as f64)) }
         )
     })
 }

@@ -225,10 +225,21 @@ fn pair(comparison: &Comparison, a: usize, b: usize) -> PairOf {
         a,
         b,
         words: format!("{} and {}", id(a), id(b)),
-        lines: words::pair_lines(comparison, a, b),
+        lines: pair_lines(comparison, a, b),
         sentence: words::pair(comparison, a, b),
         differences: Indicator::ALL.into_iter().map(|indicator| words::difference(comparison, a, b, indicator)).collect(),
     }
+}
+
+/// On how much of the order a pair is compared, and who makes how much of it.
+fn pair_lines(comparison: &Comparison, a: usize, b: usize) -> String {
+    let lines: usize = comparison.jobs.iter().map(|job| job.lines).sum();
+    let on = match words::part_of(comparison, &comparison.shared(a, b)) {
+        part if !part.is_empty() => words::capital(&part),
+        _ if lines == 1 => "On the one line of the order".to_owned(),
+        _ => format!("On all {} lines of the order", lines),
+    };
+    format!("{on}{}.", words::helped(comparison, a, b))
 }
 
 /// The swings that are asked for.

@@ -312,17 +312,6 @@ pub(crate) fn helped(comparison: &Comparison, a: usize, b: usize) -> String {
     if shares.is_empty() { String::new() } else { format!("; {}", shares.join("; ")) }
 }
 
-/// On how much of the order a pair is compared, and who makes how much of it.
-pub fn pair_lines(comparison: &Comparison, a: usize, b: usize) -> String {
-    let lines: usize = comparison.jobs.iter().map(|job| job.lines).sum();
-    let on = match part_of(comparison, &comparison.shared(a, b)) {
-        part if !part.is_empty() => capital(&part),
-        _ if lines == 1 => "On the one line of the order".to_owned(),
-        _ => format!("On all {} lines of the order", lines),
-    };
-    format!("{on}{}.", helped(comparison, a, b))
-}
-
 /// With its first letter large.
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();

@@ -28,7 +28,9 @@ pub fn drawn(comparison: &Comparison, looked: Looked, settings: Settings, go_on:
 /// It as a tree.
 pub(super) fn tree(tables: &Tables, comparison: &Comparison, draws: &Draws, looked: Looked) -> Value {
     let order = &comparison.order;
-    let orders: Vec<Value> = order.documents.iter().map(|one| json!({ "name": one.file_name(), "order": one.value })).collect();
+    // An order that names itself is the same order in whatever file it lies.
+    let name = |one: &Document| one.value["name"].as_str().unwrap_or(one.file_name()).to_owned();
+    let orders: Vec<Value> = order.documents.iter().map(|one| json!({ "name": name(one), "order": one.value })).collect();
     let mut own = Map::new();
     if let Some(mut texts) = tables.own_texts.clone() {
         for file in FILES {

@@ -14,7 +14,7 @@ pub fn section(found: &Found<'_>) -> Node {
     let comparison = found.comparison;
     let mut inside = vec![words("h3", "More or fewer signs, made to order in one go, with new screens")];
     let flips_at = Indicator::ALL.into_iter().zip(&found.break_even).filter_map(|(indicator, one)| {
-        let mut sentences = flips::break_even(comparison, pair, indicator, one.as_ref()?).sentences;
+        let mut sentences = flips::break_even_sentences(one.as_ref()?, found.ids(pair), indicator);
         // How far the draws spread it is said of the one that is looked at; of the others in the reviewer's part.
         if indicator != found.indicator && sentences.len() > 1 {
             sentences.pop();
