@@ -100,9 +100,10 @@ test("the page makes the report of the command line, byte for byte, shows it, an
   await page.locator("#save-report").click();
   const saved = readFileSync(await (await saving).path(), "utf8");
   const order = await page.evaluate(() => window.faceload.findings.asking().order);
+  const between = await page.evaluate(() => document.querySelector("#f-pair").selectedOptions[0].text.split(" and ").join(","));
   const file = join(scratch, "order.json");
   writeFileSync(file, order);
-  const wanted = execFileSync(join(target, "release", "faceload"), ["report", file, "-o", "-"], { maxBuffer: 1 << 28 }).toString();
+  const wanted = execFileSync(join(target, "release", "faceload"), ["report", file, "--between", between, "-o", "-"], { maxBuffer: 1 << 28 }).toString();
   let at = 0;
   while (at < wanted.length && wanted[at] === saved[at]) at += 1;
   assert.ok(saved === wanted, `differs at ${at}: ${JSON.stringify(saved.slice(at - 60, at + 40))} where the command line has ${JSON.stringify(wanted.slice(at - 60, at + 40))}`);
