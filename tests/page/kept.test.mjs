@@ -1,21 +1,13 @@
 // The order kept in the browser: a convenience that says what it is, overwrites nothing in silence, and may be refused.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { drawn, hosted, openPage, startBrowser, until, wordsOf } from "./browser.mjs";
-import { at, fileOf, noticed, write } from "./editing.mjs";
+import { test } from "node:test";
+import { drawn, hosted, until, wordsOf } from "./browser.mjs";
+import { fileOf, noticed, write } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
-async function open(options = {}) {
-  ({ page, complaints } = await openPage(browser, { address: hosted, ...options }));
-}
+const visit = visits();
+async function open(options = {}) { ({ page } = await visit("", { address: hosted, ...options })); }
 const said = () => page.locator("#kept").textContent();
 const stored = () => page.evaluate(() => localStorage.getItem("faceload.order"));
 async function again(address = hosted) {

@@ -2,26 +2,18 @@
 import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
-import { after, afterEach, before, test } from "node:test";
-import { hosted, openPage, startBrowser, until, wordsOf } from "./browser.mjs";
-import { at, fileOf, noticed, openDemo, openFile, saved, write } from "./editing.mjs";
+import { test } from "node:test";
+import { hosted, until, wordsOf } from "./browser.mjs";
+import { at, fileOf, noticed, openFile, saved, write } from "./editing.mjs";
 import { pageAddress } from "./place.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
-async function open(options = {}) {
-  ({ page, complaints } = await openDemo(browser, "stop", "edit", options));
-}
+const visit = visits("edit");
+async function open(options = {}) { ({ page } = await visit("stop", options)); }
 async function follow(address, options = {}) {
   await page.context().close();
-  ({ page, complaints } = await openPage(browser, { address, ...options }));
+  ({ page } = await visit("", { address, ...options }));
 }
 async function linkOf() {
   await page.locator("#share").click();
@@ -104,7 +96,7 @@ for (const [what, hash, said] of [
   ["with a script in it", "#1.<script>document.title=1</script>", /was not opened/], ["without end", `#1.${"A".repeat(17_000)}`, /at most 16384/], ["of nothing", "#1.", /breaks off/],
 ]) {
   test(`a bad link, ${what}: a message, and the order stays`, async () => {
-    ({ page, complaints } = await openPage(browser));
+    ({ page } = await visit());
     const title = await page.title();
     await write(page, "life", "12");
     const old = await fileOf(page);
@@ -149,7 +141,7 @@ const kept = join(import.meta.dirname, "links");
 for (const name of readdirSync(kept)) {
   test(`the link of ${name} opens for ever`, async () => {
     const [link, wanted] = readFileSync(join(kept, name), "utf8").trim().split("\n");
-    ({ page, complaints } = await openPage(browser, { address: pageAddress + link }));
+    ({ page } = await visit("", { address: pageAddress + link }));
     assert.match(await noticed(page), /The order in the link is open/);
     assert.equal(JSON.stringify(JSON.parse(await fileOf(page))), wanted);
   });

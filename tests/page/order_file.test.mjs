@@ -1,22 +1,14 @@
 // Order files: saved and opened again byte for byte, read by the command line; a bad one leaves the order that is there.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { startBrowser, until, wordsOf } from "./browser.mjs";
-import { at, fileOf, notUpdated, noticed, openDemo, openFile, saved, write } from "./editing.mjs";
+import { test } from "node:test";
+import { until, wordsOf } from "./browser.mjs";
+import { at, fileOf, notUpdated, noticed, openFile, saved, write } from "./editing.mjs";
 import { commandLine, printed } from "./place.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
-async function open(demo = "stop", editor = "edit") {
-  ({ page, complaints } = await openDemo(browser, demo, editor));
-}
+const visit = visits();
+async function open(demo = "stop", editor = "edit") { ({ page } = await visit(demo, { editor })); }
 const ORDER = { schema_version: 1, name: "Tern Harbour: spring / summer", line: [{ code: "R1-1", size: "30 in", quantity: 7 }] };
 
 test("every demo is saved as it was opened, and so is a file of any form", async () => {

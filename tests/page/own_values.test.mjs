@@ -1,21 +1,13 @@
 // A value of the shop's own: with a unit, a note and a grade, marked by a word wherever it shows, put back by one or all.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { settled, startBrowser, until, wordsOf } from "./browser.mjs";
-import { at, fileOf, openDemo } from "./editing.mjs";
+import { test } from "node:test";
+import { settled, until, wordsOf } from "./browser.mjs";
+import { at, fileOf } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
-async function open() {
-  ({ page, complaints } = await openDemo(browser, "stop", "factors-shown"));
-}
+const visit = visits("factors-shown");
+async function open() { ({ page } = await visit("stop")); }
 const ID = "printer.power.solvent";
 const row = (id = ID) => page.locator("#factors tbody tr", { has: page.locator("code", { hasText: new RegExp(`^${id.replaceAll(".", "\\.")}$`) }) });
 async function give(value, note, id = ID) {

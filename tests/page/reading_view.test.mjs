@@ -1,22 +1,14 @@
 // The view for reading hides what edits and keeps what is read; a link may ask for it.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { openPage, settled, startBrowser, until, wordsOf } from "./browser.mjs";
+import { test } from "node:test";
+import { settled, until, wordsOf } from "./browser.mjs";
 import { fileOf } from "./editing.mjs";
 import { pageAddress } from "./place.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
-async function open(ending, options) {
-  ({ page, complaints } = await openPage(browser, { address: pageAddress + ending, ...options }));
-}
+const visit = visits();
+async function open(ending, options) { ({ page } = await visit("", { address: pageAddress + ending, ...options })); }
 const EDITS = ["#f-demo", "#f-life", "#tools", "#edit", "#edit-alternatives", "#edit-site", "#undo", "#save-order", "#share", ".sliders", "#kept", "#own-back"];
 const READ = ["#order-line", "#order-extent", "#f-per", "#f-boundary", "#answer", "#copy-message", "#loads", "#numbers", "#f-pair", "#f-indicator", "#stages-found", "#swings canvas", "#flips-found", "#sure-found", "#limits", "#standing"];
 

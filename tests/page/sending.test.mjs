@@ -1,21 +1,15 @@
 // What leaves the page: the sentence with its draws, and nothing of a result that is not of the order on the screen.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { settled, startBrowser, until } from "./browser.mjs";
-import { fileOf, openDemo, saved, write } from "./editing.mjs";
+import { test } from "node:test";
+import { settled, until } from "./browser.mjs";
+import { fileOf, saved, write } from "./editing.mjs";
 import { printed } from "./place.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
+const visit = visits("edit");
 async function open(options) {
-  ({ page, complaints } = await openDemo(browser, "stop", "edit", options));
+  ({ page } = await visit("stop", options));
   await settled(page);
 }
 const enabled = (id) => page.locator(id).isEnabled();

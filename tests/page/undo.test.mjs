@@ -1,21 +1,13 @@
 // Undo and redo: named steps by button and by keyboard; a hundred of them leave the order as it was, byte for byte.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { startBrowser, until, wordsOf } from "./browser.mjs";
-import { at, fileOf, notUpdated, openDemo, openFile, write } from "./editing.mjs";
+import { test } from "node:test";
+import { until, wordsOf } from "./browser.mjs";
+import { at, fileOf, notUpdated, openFile, write } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
-async function open(demo = "stop", editor = "edit") {
-  ({ page, complaints } = await openDemo(browser, demo, editor));
-}
+const visit = visits();
+async function open(demo = "stop", editor = "edit") { ({ page } = await visit(demo, { editor })); }
 const undo = () => page.locator("#undo");
 const redo = () => page.locator("#redo");
 

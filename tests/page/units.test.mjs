@@ -1,21 +1,13 @@
 // Other units are shown beside what was typed; the order is not touched, not by a thousand toggles.
 import assert from "node:assert/strict";
-import { after, afterEach, before, test } from "node:test";
-import { startBrowser, wordsOf } from "./browser.mjs";
-import { fileOf, openDemo, write } from "./editing.mjs";
+import { test } from "node:test";
+import { wordsOf } from "./browser.mjs";
+import { fileOf, write } from "./editing.mjs";
+import { visits } from "./visit.mjs";
 
-let browser;
 let page;
-let complaints = [];
-before(async () => { browser = await startBrowser(); });
-after(() => browser?.close());
-afterEach(async () => {
-  await page?.context().close();
-  assert.deepEqual(complaints, []);
-});
-async function open(demo, editor) {
-  ({ page, complaints } = await openDemo(browser, demo, editor));
-}
+const visit = visits();
+async function open(demo, editor) { ({ page } = await visit(demo, { editor })); }
 const beside = () => page.locator(".other-unit").allTextContents();
 
 test("sizes in inches are shown in millimetres too, and the other way round", async () => {

@@ -4,8 +4,8 @@ import { after, afterEach, before } from "node:test";
 import { openPage, startBrowser } from "./browser.mjs";
 import { openDemo } from "./editing.mjs";
 
-// What opens the page; with a demo order by its name, and an editor of it unfolded.
-export function visits(editor) {
+// What opens the page; with a demo order by its name, and an editor of it unfolded: the one of the file, or of the options.
+export function visits(usual) {
   const open = [];
   let browser;
   before(async () => { browser = await startBrowser(); });
@@ -16,7 +16,7 @@ export function visits(editor) {
       assert.deepEqual(complaints, []);
     }
   });
-  return async (demo, options) => {
+  return async (demo, { editor = usual, ...options } = {}) => {
     const opened = demo ? await openDemo(browser, demo, editor, options) : await openPage(browser, options);
     open.push(opened);
     return opened;
