@@ -20,7 +20,6 @@ mod one_file;
 mod policy;
 mod shorter;
 pub mod sizes;
-mod traps;
 mod wasm;
 
 use crate::{Chore, Outcome, place};

@@ -1,7 +1,7 @@
 //! From crate/wasm to wasm bytes and the JavaScript glue around them. The glue is made by the
 //! library of wasm-bindgen's own version, so the two can't drift apart.
 
-use super::{read, traps};
+use super::read;
 use crate::{Outcome, place, program};
 use std::path::{Path, PathBuf};
 use wasm_bindgen_cli_support::Bindgen;
@@ -33,7 +33,6 @@ pub fn build(target: &Path) -> Result<Built, String> {
     if snippets || !output.local_modules().is_empty() {
         return Err("the glue asks for a second JavaScript file; the page has room for one".into());
     }
-    traps::put(output.wasm_mut());
     let wasm = output.wasm_mut().emit_wasm();
     // The glue declares by `let`, which is no property of the window.
     let glue = format!("{}\nglobalThis.wasm_bindgen = wasm_bindgen;\n", output.js().trim_end());
@@ -44,7 +43,6 @@ pub fn build(target: &Path) -> Result<Built, String> {
 pub fn for_node(raw: &Path, folder: &Path) -> Outcome {
     let mut bindgen = bindgen(raw);
     let mut output = bindgen.nodejs(true).map_err(reason)?.generate_output().map_err(reason)?;
-    traps::put(output.wasm_mut());
     output.emit(folder).map_err(reason)?;
     // A package.json above could say "module"; this glue is CommonJS.
     super::write(&folder.join("package.json"), b"{\"type\":\"commonjs\"}\n")?;
