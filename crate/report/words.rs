@@ -4,7 +4,7 @@ use faceload_core::comparison::{Comparison, Verdict};
 use faceload_core::factors::Basis;
 use faceload_core::in_order;
 use faceload_core::load::{Amount, Indicator};
-use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Job, Order, RouteName};
+use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Order, RouteName};
 use faceload_core::quantity::{Kind, group, write_number};
 use faceload_core::route::route;
 
@@ -64,37 +64,41 @@ pub fn count(number: u64, one: &str) -> String {
     if number == 1 { format!("{number_words} {one}") } else { format!("{number_words} {one}s") }
 }
 
+/// Kinds of sign that are all named; of more, those with the most face.
+const NAMED: usize = 5;
+
 /// The order in one line: `100 stop signs (R1-1), 30 in`.
 pub fn order_line(comparison: &Comparison) -> String {
-    let mut jobs: Vec<&Job> = comparison.jobs.iter().collect();
-    in_order(&mut jobs, |a, b| a.first.cmp(&b.first));
-    let mut groups: Vec<(String, String, u64, u64)> = Vec::new();
-    for job in jobs {
-        let line = &job.line;
+    let mut places: Vec<usize> = (0..comparison.jobs.len()).collect();
+    in_order(&mut places, |a, b| comparison.jobs[*a].first.cmp(&comparison.jobs[*b].first));
+    let mut groups: Vec<(String, String, u64, u64, f64)> = Vec::new();
+    for place in places {
+        let (line, m2) = (&comparison.jobs[place].line, comparison.m2_of(&[place]));
         let (name, rest) = match &line.code {
             Some(code) => (format!("{} sign", line.item), format!(" ({code}), {}", line.size)),
             None => (String::new(), format!(" \u{d7} {} ({}), {}", line.label, line.shape.name(), line.size)),
         };
         match groups.iter_mut().find(|(known, tail, ..)| *known == name && *tail == rest) {
-            Some((.., signs, designs)) => {
+            Some((.., signs, designs, face)) => {
                 *signs += u64::from(line.quantity);
                 *designs += u64::from(line.designs);
+                *face += m2;
             }
-            None => groups.push((name, rest, u64::from(line.quantity), u64::from(line.designs))),
+            None => groups.push((name, rest, u64::from(line.quantity), u64::from(line.designs), m2)),
         }
     }
-    let written = groups.iter().map(|(name, rest, signs, designs)| {
+    let more = if groups.len() > NAMED { groups.len() - (NAMED - 1) } else { 0 };
+    if more > 0 {
+        in_order(&mut groups, |a, b| b.4.total_cmp(&a.4));
+        groups.truncate(NAMED - 1);
+    }
+    let written = groups.iter().map(|(name, rest, signs, designs, _)| {
         let signs = if name.is_empty() { group(&signs.to_string()) } else { count(*signs, name) };
         let designs = if *designs > 1 { format!(", {}", count(*designs, "design")) } else { String::new() };
         format!("{signs}{rest}{designs}")
     });
-    let written: Vec<String> = written.collect();
-    match &written[..] {
-        [first, second, third, fourth, rest @ ..] if rest.len() > 1 => {
-            format!("{first}; {second}; {third}; {fourth}; and {} more kinds", rest.len())
-        }
-        all => all.join("; "),
-    }
+    let rest = (more > 0).then(|| format!("and {more} more kinds"));
+    written.chain(rest).collect::<Vec<_>>().join("; ")
 }
 
 /// The orders that were added up, where there are several.

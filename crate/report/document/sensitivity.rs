@@ -45,6 +45,8 @@ pub fn section(found: &Found<'_>) -> Node {
         let mut one = flips::break_even(comparison, pair, other, found_at);
         let looked_at = other == indicator;
         if !looked_at {
+            // How lines are made there is said once.
+            one.sentences = flips::break_even_sentences(found_at, found.ids(pair), other);
             one.tables.clear();
         }
         let drawn = looked_at.then(|| picture(flip_panels::crossing_file(comparison, pair, other, found_at), &one.sentences.join(" ")));
