@@ -1,5 +1,6 @@
 // A Chromium of the machine, and the page opened in it from the disk.
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { chromium } from "playwright-core";
 import { pageAddress, pageFile } from "./place.mjs";
 
@@ -73,6 +74,14 @@ export const drawn = (page) => until(page, () => document.documentElement.datase
 export async function settled(page) {
   await drawn(page);
   await until(page, () => document.documentElement.dataset.figures !== "under-way", undefined, "figures");
+}
+
+// What is saved when something is pressed: the file's name and bytes. Chromium drops the eleventh file of one second without
+// a word; nobody presses so fast, so neither does a test.
+export async function downloaded(page, press) {
+  await page.waitForTimeout(110);
+  const [download] = await Promise.all([page.waitForEvent("download"), press()]);
+  return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
 }
 
 // The words a reader sees in these parts of the page, once the draws are there.

@@ -1,6 +1,5 @@
 // What the tests of the editors share: a page with a demo order open, its fields, and what it shows.
-import { readFileSync } from "node:fs";
-import { openPage, until, wordsOf } from "./browser.mjs";
+import { downloaded, openPage, until, wordsOf } from "./browser.mjs";
 
 // The page with a demo order, an editor of it unfolded.
 export async function openDemo(browser, demo, editor, options) {
@@ -59,8 +58,8 @@ export const fileOf = (page) => page.evaluate(() => window.faceload.order.text()
 
 // Saves by a button; the file's name and text.
 export async function saved(page, button = "#save-order") {
-  const [download] = await Promise.all([page.waitForEvent("download"), page.locator(button).click()]);
-  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+  const { name, bytes } = await downloaded(page, () => page.locator(button).click());
+  return { name, text: bytes.toString() };
 }
 
 // Opens a file by the button.

@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { test } from "node:test";
-import { settled } from "./browser.mjs";
+import { downloaded, settled } from "./browser.mjs";
 import { mapped, orderOf } from "./editing.mjs";
 import { printed } from "./place.mjs";
 import { visits } from "./visit.mjs";
@@ -37,8 +37,7 @@ const shown = (place) => page.locator(`${place} figure`).evaluate((figure) => ({
 
 async function saved(place, form) {
   await page.evaluate((name) => { for (const part of document.querySelectorAll(`${name}, details:has(${name})`)) part.open = true; }, place);
-  const [download] = await Promise.all([page.waitForEvent("download"), page.locator(`${place} .saves button`, { hasText: form }).click()]);
-  return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
+  return downloaded(page, () => page.locator(`${place} .saves button`, { hasText: form }).click());
 }
 
 for (const [demo, indicator, pair] of [["stop", "co2e", 0], ["county", "waste", 1]]) {
@@ -131,6 +130,7 @@ test("each figure names the sources of its numbers", async () => {
   for (let place = 0; place < count; place += 1) {
     const list = lists.nth(place);
     await list.locator("summary").click();
+    await list.locator("li").first().waitFor();
     const sources = await list.locator("li").allTextContents();
     assert.ok(sources.length >= 3, `${place}: ${sources}`);
     for (const one of sources) assert.match(one, /^.+: \d+ inputs?, grade (own|[A-D])(, (own|[A-D]))*$/);

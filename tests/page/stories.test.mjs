@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { test } from "node:test";
-import { hosted, settled, until, wordsOf } from "./browser.mjs";
+import { downloaded, hosted, settled, until, wordsOf } from "./browser.mjs";
 import { fileOf, noticed } from "./editing.mjs";
 import { keyboard, mouse } from "./hands.mjs";
 import { visits } from "./visit.mjs";
@@ -29,8 +29,8 @@ async function open(page, hand, name, content) {
 }
 
 async function save(page, press) {
-  const [download] = await Promise.all([page.waitForEvent("download"), press()]);
-  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+  const { name, bytes } = await downloaded(page, press);
+  return { name, text: bytes.toString() };
 }
 
 /** A value of the shop's own for an input that the search finds. */
