@@ -1,7 +1,7 @@
 //! `faceload spread`: intervals, the paired difference, the ratio, and who takes which rank.
 
 use faceload_core::analysis::{Draws, Kept};
-use faceload_report::{flip_panels, sureness};
+use faceload_report::{flip_panels, shares, sureness};
 
 use crate::asked::{self, Looked};
 use crate::{Failure, input};
@@ -25,6 +25,6 @@ pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let mut progress = asked::progress("draws");
     let draws = Draws::make(&comparison, &[(a, b)], settings, &mut Kept::default(), |done| progress(done as f64 / settings.number as f64));
     let mut figure = sureness::figure(&comparison, &draws, a, b);
-    figure.tables.extend(sureness::ranks(&comparison, &draws, indicator));
+    figure.tables.extend(shares::ranks(&comparison, &draws, indicator));
     arguments.form.show(&figure, &comparison.order, || flip_panels::dots_file(&comparison, &draws, (a, b), indicator))
 }

@@ -64,7 +64,7 @@ pub fn figure(comparison: &Comparison, (a, b): (usize, usize), indicator: Indica
             "elasticity",
             "alone",
             "with others",
-            "",
+            "ranking",
         ]
         .map(str::to_owned)
         .to_vec(),

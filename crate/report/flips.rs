@@ -256,6 +256,12 @@ pub fn switches(comparison: &Comparison, (a, b): (usize, usize), indicator: Indi
     }
 }
 
+/// Whether any of these choices gives other loads than another.
+pub fn moves<'a>(list: impl IntoIterator<Item = &'a Switched>) -> bool {
+    let mut loads = list.into_iter().map(|one| (one.first, one.second));
+    loads.next().is_some_and(|first| loads.any(|next| next != first))
+}
+
 /// How much of the CO2e of a pair was published as CO2e only, and so does not move with the GWP set.
 fn as_published(comparison: &Comparison, (a, b): (usize, usize)) -> String {
     let share = |at: usize| {

@@ -22,6 +22,7 @@ pub mod loads;
 pub mod panel;
 pub mod result;
 pub mod row_report;
+pub mod shares;
 pub mod source_list;
 pub mod spot;
 pub mod stages;

@@ -8,7 +8,7 @@ use faceload_picture::{StageLoad, StagesAlternative, StagesPanel, Theme, stages_
 use crate::figure::{Cell, Figure, Table};
 use crate::panel::{WIDE, look};
 use crate::spot::{Picture, Spot};
-use crate::words::{capital, number};
+use crate::words::{capital, join, number};
 
 /// A model's load of a stage.
 fn load(model: &Model, stage: Stage, comparison: &Comparison, indicator: Indicator) -> f64 {
@@ -20,6 +20,18 @@ fn load(model: &Model, stage: Stage, comparison: &Comparison, indicator: Indicat
 fn stages(comparison: &Comparison, indicator: Indicator) -> Vec<(Stage, Vec<f64>)> {
     let of = |stage: Stage| comparison.models.iter().map(|model| load(model, stage, comparison, indicator)).collect::<Vec<_>>();
     Stage::ALL.into_iter().map(|(stage, ..)| (stage, of(stage))).filter(|(_, loads)| loads.iter().any(|load| *load != 0.0)).collect()
+}
+
+/// Below this share of the largest load no bar of a stage could be told from nothing: the table alone has it.
+const DRAWN: f64 = 0.01;
+
+/// The stages, those that are drawn before those left to the table; all are drawn where none is large enough.
+fn parted(comparison: &Comparison, indicator: Indicator) -> (Vec<(Stage, Vec<f64>)>, Vec<Stage>) {
+    let list = stages(comparison, indicator);
+    let total = |at: usize| list.iter().fold(0.0, |sum, (_, loads)| sum + loads[at]);
+    let most = (0..comparison.models.len()).map(total).fold(0.0, f64::max);
+    let (drawn, left): (Vec<_>, Vec<_>) = list.into_iter().partition(|(_, loads)| loads.iter().any(|load| *load >= DRAWN * most));
+    (drawn, left.into_iter().map(|(stage, _)| stage).collect())
 }
 
 /// The figure of an indicator's stages.
@@ -37,6 +49,9 @@ pub fn figure(comparison: &Comparison, indicator: Indicator) -> Figure {
     } else {
         format!("The largest stage of each: {}.", said.join("; "))
     };
+    let (_, left) = parted(comparison, indicator);
+    let left: Vec<&str> = left.iter().map(|stage| stage.name()).collect();
+    let not_drawn = (!left.is_empty()).then(|| format!("Too small to be drawn, under 1 % of the largest load: {}.", join(&left)));
     let plain = |value: f64| Cell::number(value, number(value));
     let rows = list.iter().map(|(stage, loads)| {
         let cells = loads.iter().map(|load| plain(*load));
@@ -45,7 +60,7 @@ pub fn figure(comparison: &Comparison, indicator: Indicator) -> Figure {
     let sums = [Cell::from("all"), Cell::from("")].into_iter().chain((0..comparison.models.len()).map(|at| plain(total(at)))).collect();
     Figure {
         heading: format!("Where it comes from: {}, {}", indicator.label(), comparison.per.words()),
-        sentences: vec![capital(&sentence)],
+        sentences: std::iter::once(capital(&sentence)).chain(not_drawn).collect(),
         tables: vec![Table {
             caption: format!("{}{}; the module is that of EN 15804", indicator.unit(), comparison.per.suffix()),
             columns: ["stage", "module"]
@@ -67,7 +82,7 @@ pub fn picture(comparison: &Comparison, indicator: Indicator, width: u32, theme:
         label: (*id).to_owned(),
         look: look(comparison, at),
     });
-    let list = stages(comparison, indicator);
+    let (list, _) = parted(comparison, indicator);
     let rows = list.iter().map(|(stage, loads)| faceload_picture::Stage {
         label: stage.name().to_owned(),
         loads: loads.iter().map(|value| StageLoad { value: *value, text: number(*value) }).collect(),

@@ -10,6 +10,7 @@ use faceload_core::load::Indicator;
 use faceload_core::quantity::{group, last_place, write_to_place};
 
 use crate::figure::{Cell, Figure, Table};
+use crate::shares::fine_percent;
 use crate::words::{count, join, number, part_of};
 
 /// A number of an interval, as precise as the interval allows.
@@ -310,7 +311,7 @@ pub fn figure(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Fig
             rows.push(intervals(&format!("{second} over {first}"), None, &Interval::of(&ratios), label, ""));
         }
         let (low, high) = wilson(one.first_less, number_of);
-        let share = |share: f64| Cell::number(share, format!("{} %", write_to_place(share * 100.0, -1)));
+        let share = |share: f64| Cell::number(share, fine_percent(share));
         shares.push(vec![
             label.into(),
             share(one.first_less),
@@ -332,10 +333,10 @@ pub fn figure(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Fig
             },
             Table {
                 caption: format!(
-                    "Draws in which {first} loads less, a tie counted half, with the sampling error of {} draws (95 %)",
+                    "Draws in which {first} loads less, a tie counted half, from and to by the sampling error of {} draws (95 %); and draws whose difference lies below its single value",
                     group(&number_of.to_string())
                 ),
-                columns: ["", "share", "from", "to", "single value at", "finding"].map(str::to_owned).to_vec(),
+                columns: ["", "share", "from", "to", "below single value", "finding"].map(str::to_owned).to_vec(),
                 rows: shares,
                 ..Table::default()
             },
@@ -351,26 +352,6 @@ pub fn finding_word(finding: Finding, [first, second]: [&str; 2]) -> String {
         Finding::AboutTheSame => "about the same".to_owned(),
         Finding::NoClearDifference => "no clear difference".to_owned(),
     }
-}
-
-/// How often each alternative takes each rank in an indicator, on the lines of the table.
-pub fn ranks(comparison: &Comparison, draws: &Draws, indicator: Indicator) -> Option<Table> {
-    if comparison.common.is_empty() || comparison.models.len() < 2 {
-        return None;
-    }
-    let loads: Vec<&[f64]> = (0..comparison.models.len()).map(|at| draws.load(comparison, at, indicator)).collect();
-    let shares = faceload_core::analysis::rank_shares(&loads);
-    let rank = |place: usize| if place == 0 { "least".to_owned() } else { format!("{}.", place + 1) };
-    let rows = comparison.models.iter().zip(shares).map(|(model, shares)| {
-        let cells = shares.into_iter().map(|share| Cell::number(share, format!("{} %", (share * 100.0).round())));
-        std::iter::once(Cell::from(model.alternative.id.as_str())).chain(cells).collect()
-    });
-    Some(Table {
-        caption: format!("Share of the draws in which an alternative takes a rank in {}", indicator.label()),
-        columns: std::iter::once(String::new()).chain((0..comparison.models.len()).map(rank)).collect(),
-        rows: rows.collect(),
-        ..Table::default()
-    })
 }
 
 /// A range of numbers of draws, in words.

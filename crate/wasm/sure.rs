@@ -15,7 +15,7 @@ use faceload_report::claims::statement::{Statement, statement as stating};
 use faceload_report::figure::Figure;
 use faceload_report::panel::WIDE;
 use faceload_report::spot::{Picture, Spot};
-use faceload_report::{drivers, flip_panels, flips, stages as by_stage, sureness};
+use faceload_report::{drivers, flip_panels, flips, shares, stages as by_stage, sureness};
 use serde::{Deserialize, Serialize};
 
 use crate::door::{Fault, ORDER, compared, indicator, plain, theme, with_tables};
@@ -153,7 +153,7 @@ pub fn sure(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
         let comparable = !comparison.common.is_empty();
         let spread = looked.shares_a_line().then(|| {
             let mut figure = sureness::figure(comparison, &draws, pair.0, pair.1);
-            figure.tables.extend(sureness::ranks(comparison, &draws, looked.indicator));
+            figure.tables.extend(shares::ranks(comparison, &draws, looked.indicator));
             let picture = |width, theme| flip_panels::dots_picture(comparison, &draws, pair, looked.indicator, width, theme);
             pictured(figure, (looked.width, looked.theme), &picture)
         });

@@ -18,7 +18,7 @@ async function open(demo) {
 
 test("single values stand at once, findings take their place", async () => {
   await open("stop");
-  const first = await atOnce(page, "#f-demo", "blades", ["#answer", "#numbers"]);
+  const { seen: first } = await atOnce(page, "#f-demo", "blades", ["#answer", "#numbers"]);
   assert.match(first["#answer"], /single values/i);
   assert.doesNotMatch(first["#answer"], /clearly|of 100/);
   const found = await wordsOf(page, "#answer");
@@ -53,9 +53,9 @@ test("under each load stands the middle 90 % of its draws, as the command line h
 test("right after an edit no figure of the old order is seen", async () => {
   await open("stop");
   for (const place of FIGURES.filter((name) => name !== "#drivers-found")) assert.match((await wordsOf(page, place)), /\w{3}/, `${place} is filled`);
-  const seen = await atOnce(page, "#f-demo", "county", FIGURES);
+  const { seen, busy } = await atOnce(page, "#f-demo", "county", FIGURES);
   for (const [place, words] of Object.entries(seen)) assert.equal(words.trim(), "", `${place} still shows: ${words}`);
-  assert.equal(await page.locator("#answer").getAttribute("aria-busy"), "true");
+  assert.equal(busy, "true");
   await settled(page);
   assert.equal(await page.locator("[aria-busy=true]").count(), 0);
   for (const place of FIGURES) assert.ok(await page.locator(`${place} figure`).count() > 0, place);
@@ -80,7 +80,7 @@ test("another pair keeps the answer, which is of all alternatives", async () => 
   await open("stop");
   const answer = await wordsOf(page, "#answer");
   const pair = await page.locator("#f-pair option").nth(1).getAttribute("value");
-  const seen = await atOnce(page, "#f-pair", pair, ["#answer", "#sure-found"]);
+  const { seen } = await atOnce(page, "#f-pair", pair, ["#answer", "#sure-found"]);
   assert.equal(seen["#answer"], answer);
   assert.equal(seen["#sure-found"].trim(), "");
   await settled(page);

@@ -22,12 +22,15 @@ export async function changes(page, parts, act) {
 }
 
 // Chooses in a select and reads what the page says at once, before any draw can be there: words that are seen,
-// by the name of their part.
+// by the name of their part, and whether the answer says that it is not yet whole.
 export const atOnce = (page, select, value, parts) => page.evaluate(([id, wanted, names]) => {
   const field = document.querySelector(id);
   field.value = wanted;
   field.dispatchEvent(new Event("change", { bubbles: true }));
-  return Object.fromEntries(names.map((name) => [name, document.querySelector(name).innerText]));
+  return {
+    seen: Object.fromEntries(names.map((name) => [name, document.querySelector(name).innerText])),
+    busy: document.querySelector("#answer").getAttribute("aria-busy"),
+  };
 }, [select, value, parts]);
 
 // The order on the screen, as text.

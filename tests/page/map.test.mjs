@@ -42,7 +42,7 @@ test("while it is made it can be stopped, and then made after all", async () => 
 test("an edit takes away a map that is there, and one that is being made", async () => {
   await open("stop");
   await mapped(page);
-  const seen = await atOnce(page, "#f-demo", "county", ["#map-found"]);
+  const { seen } = await atOnce(page, "#f-demo", "county", ["#map-found"]);
   assert.equal(seen["#map-found"].trim(), "");
   await settled(page);
   await page.evaluate(() => document.querySelector("#make-map").click());

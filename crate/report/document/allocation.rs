@@ -6,6 +6,10 @@ use super::found::Found;
 use super::node::{Node, list, paragraph, table};
 use crate::figure::{Cell, Table};
 use crate::flips;
+use crate::words::join;
+
+/// The choice that is looked at here.
+const END: &str = "end_of_life";
 
 /// Allocation and end of life.
 pub fn section(found: &Found<'_>) -> Node {
@@ -16,13 +20,17 @@ pub fn section(found: &Found<'_>) -> Node {
         "Recycling: cut-off. Scrap and blanks that are melted again leave without credit and without the load of melting; a material carries the published factor of what is bought.",
     ];
     let mut rows = Vec::new();
+    let mut untouched = Vec::new();
     for (indicator, list) in Indicator::ALL.into_iter().zip(&found.switches) {
         let Some(pair) = found.pair else { continue };
+        if !flips::moves(list.iter().filter(|one| one.switch == END)) {
+            untouched.push(indicator.label());
+            continue;
+        }
         let all = flips::switches(found.comparison, pair, indicator, list).tables;
-        let kept = all.into_iter().flat_map(|table| table.rows).zip(list).filter(|(_, one)| one.switch == "end_of_life");
-        rows.extend(
-            kept.map(|(row, _)| std::iter::once(Cell::from(found.unit(indicator))).chain(row.into_iter().skip(1)).collect::<Vec<_>>()),
-        );
+        let kept = all.into_iter().flat_map(|table| table.rows).zip(list).filter(|(_, one)| one.switch == END);
+        let head = format!("{}, {}", indicator.label(), found.unit(indicator));
+        rows.extend(kept.map(|(row, _)| std::iter::once(Cell::from(head.as_str())).chain(row.into_iter().skip(1)).collect::<Vec<_>>()));
     }
     let mut inside = list(rules.map(str::to_owned));
     if let Some(pair) = found.pair.filter(|_| !rows.is_empty()) {
@@ -34,6 +42,9 @@ pub fn section(found: &Found<'_>) -> Node {
             rows,
             ..Table::default()
         }));
+        if !untouched.is_empty() {
+            inside.push(paragraph(format!("In {} the rule moves neither load.", join(&untouched))));
+        }
         inside.push(paragraph("The other extreme, credit for what recycling saves elsewhere, belongs to module D and is not computed."));
     }
     super::section("report-allocation", inside)

@@ -66,20 +66,29 @@ fn shares(found: &Found<'_>, model: &Model, by: By, factor_only: bool) -> BTreeM
     sums
 }
 
+/// Below this share in every column, rows are put together.
+const SMALL: f64 = 0.005;
+
 /// A table of shares.
 fn shares_table(found: &Found<'_>, caption: &str, by: By, factor_only: bool) -> Table {
     let all: Vec<BTreeMap<String, f64>> = found.models().iter().map(|model| shares(found, model, by, factor_only)).collect();
     let mut names: Vec<&String> = all.iter().flat_map(BTreeMap::keys).collect();
     in_order(&mut names, Ord::cmp);
     names.dedup();
-    let rows = names.into_iter().map(|name| {
-        let cells = all.iter().map(|sums| {
-            let share = sums.get(name).copied().unwrap_or(0.0);
-            Cell::number(share, format!("{} %", (share * 100.0).round() + 0.0))
-        });
-        std::iter::once(Cell::from(name.as_str())).chain(cells).collect()
-    });
-    Table { caption: caption.to_owned(), columns: found.columns(&[""]), rows: rows.collect(), ..Table::default() }
+    let share = |sums: &BTreeMap<String, f64>, name: &str| sums.get(name).copied().unwrap_or(0.0);
+    let (large, small): (Vec<_>, Vec<_>) = names.into_iter().partition(|name| all.iter().any(|sums| share(sums, name) >= SMALL));
+    let row = |head: &str, names: &[&String]| {
+        let shares = all.iter().map(|sums| names.iter().fold(0.0, |sum, name| sum + share(sums, name)));
+        let cells = shares.map(|share| Cell::number(share, format!("{} %", (share * 100.0).round() + 0.0)));
+        std::iter::once(Cell::from(head)).chain(cells).collect()
+    };
+    let mut rows: Vec<Vec<Cell>> = large.iter().map(|name| row(name, &[*name])).collect();
+    match small.as_slice() {
+        [] => {}
+        [one] => rows.push(row(one, &small)),
+        some => rows.push(row(&format!("{} others", some.len()), some)),
+    }
+    Table { caption: caption.to_owned(), columns: found.columns(&[""]), rows, ..Table::default() }
 }
 
 /// The consistency of the alternatives.

@@ -1,7 +1,7 @@
 //! What the report is about, computed once: draws, drivers, break-even and switches of the pair that is looked at.
 
 use faceload_core::analysis::{
-    BreakEven, Draws, Drivers, Kept, Over, POINTS, PairSpread, Pairing, Settings, Switched, break_even, drivers, switches_in,
+    BreakEven, Draws, Drivers, Kept, Over, POINTS, PairSpread, Pairing, SCANNED, Settings, Switched, break_even, drivers, switches_in,
 };
 use faceload_core::comparison::Comparison;
 use faceload_core::factors::Tables;
@@ -77,7 +77,8 @@ impl<'a> Found<'a> {
             }));
             go_on(0.5 + 0.08 * driving.len() as f64);
         }
-        let switching = pair.map(|pair| switches_in(tables, comparison, pair, Indicator::ALL, &OTHER_AREAS, scan)).unwrap_or_default();
+        let choices = Settings { number: SCANNED.min(settings.number), ..settings };
+        let switching = pair.map(|pair| switches_in(tables, comparison, pair, Indicator::ALL, &OTHER_AREAS, choices)).unwrap_or_default();
         go_on(1.0);
         Self {
             tables,

@@ -5,11 +5,13 @@ use std::collections::BTreeSet;
 use faceload_core::factors::{Grade, Input};
 use faceload_core::in_order;
 use faceload_core::inventory::What;
-use faceload_core::load::{Indicator, Per};
+use faceload_core::load::{Indicator, Model, Part, Per};
 
 use super::found::Found;
-use super::node::{Node, list};
-use crate::words::{count, join};
+use super::node::{Node, list, table};
+use crate::figure::{Cell, Table};
+use crate::shares::percent;
+use crate::words::{count, join, number};
 
 /// Every input that the alternatives asked for, each id once.
 pub fn used<'a>(found: &'a Found<'_>) -> Vec<&'a Input> {
@@ -33,6 +35,50 @@ fn without_factor(found: &Found<'_>, indicator: Indicator) -> Vec<String> {
         }
     }
     names.into_iter().collect()
+}
+
+/// The worst grade among the inputs of a flow's factors in an indicator; none where it has no factor.
+fn worst(part: &Part, flow: usize, indicator: Indicator) -> Option<Grade> {
+    let factors = part.plan.contributions_to(indicator, Per::M2Year).filter(|one| one.flow == flow).flat_map(|one| &one.factor.0);
+    let counted = factors.filter(|term| term.value(&part.activity, part.plan.values()) != 0.0);
+    counted.flat_map(|term| &term.inputs).map(|(id, _)| part.plan.book.input(*id).grade).max()
+}
+
+/// How much of the mass bought stands on a factor of CO2e, and of which grade its factor is at worst.
+fn coverage(found: &Found<'_>) -> Table {
+    let model = |model: &Model| {
+        let (mut all, mut known, mut weak) = (0.0, 0.0, 0.0);
+        for part in &model.parts {
+            for (place, flow) in found.flows(part) {
+                let What::Bought(_, terms) = &flow.what else { continue };
+                let mass = part.value(terms);
+                all += mass;
+                match worst(part, place, Indicator::Co2e) {
+                    None => {}
+                    Some(Grade::D) => weak += mass,
+                    Some(_) => known += mass,
+                }
+            }
+        }
+        (all, known, weak)
+    };
+    let masses: Vec<(f64, f64, f64)> = found.models().iter().map(model).collect();
+    let row =
+        |name: &str, cell: &dyn Fn(&(f64, f64, f64)) -> Cell| std::iter::once(Cell::from(name)).chain(masses.iter().map(cell)).collect();
+    let share = |part: f64, all: f64| {
+        let share = if all > 0.0 { part / all } else { 0.0 };
+        Cell::number(share, percent(share))
+    };
+    Table {
+        caption: "Coverage of what is bought for the whole order, by mass".to_owned(),
+        columns: found.columns(&[""]),
+        rows: vec![
+            row("bought, kg", &|(all, ..)| Cell::number(*all, number(*all))),
+            row("has a factor of CO2e", &|(all, known, weak)| share(known + weak, *all)),
+            row("some input of that factor is of grade D", &|(all, _, weak)| share(*weak, *all)),
+        ],
+        ..Table::default()
+    }
 }
 
 /// Cut-offs, coverage and filled gaps.
@@ -60,5 +106,8 @@ pub fn section(found: &Found<'_>) -> Node {
         ),
         "Gaps were filled by one rule for all routes: the nearest published value, or a stand-in of grade D with a wide range, named in the list of inputs.".to_owned(),
     ];
-    super::section("report-gaps", list(said))
+    let mut inside: Vec<Node> = found.own_lines().into_iter().collect();
+    inside.push(table(&coverage(found)));
+    inside.splice(0..0, list(said));
+    super::section("report-gaps", inside)
 }

@@ -51,8 +51,13 @@ pub fn section(found: &Found<'_>) -> Node {
     }
     let mut inside = vec![table(&loads), table(&beside)];
     for indicator in Indicator::ALL {
-        let one = stages::figure(comparison, indicator);
-        let drawn = (indicator == found.indicator)
+        let mut one = stages::figure(comparison, indicator);
+        let looked_at = indicator == found.indicator;
+        if !looked_at {
+            // What follows the first sentence is of the picture.
+            one.sentences.truncate(1);
+        }
+        let drawn = looked_at
             .then(|| picture(stages::picture(comparison, indicator, WIDE, Theme::Paper).map(|drawn| drawn.svg), &one.sentences.join(" ")));
         inside.extend(figure("h3", &one, drawn));
     }

@@ -16,9 +16,10 @@ pub fn section(found: &Found<'_>) -> Node {
     let spreads = found.spreads_of(pair);
     let column = |heading: String, wanted: &[Finding]| {
         let of = spreads.iter().filter(|one| wanted.contains(&one.finding));
-        let said = of.map(|one| {
-            let [a, b] = [&one.first, &one.second].map(|interval| sureness::by_interval(interval.median, interval));
-            format!("{}: {a} against {b} {}", one.indicator.label(), found.unit(one.indicator))
+        let said = of.filter_map(|one| {
+            let single = found.comparison.difference(pair.0, pair.1, one.indicator)?;
+            let [a, b] = [(single.first, &one.first), (single.second, &one.second)].map(|(load, draws)| sureness::by_interval(load, draws));
+            Some(format!("{}: {a} against {b} {}", one.indicator.label(), found.unit(one.indicator)))
         });
         let said: Vec<String> = said.collect();
         let said = if said.is_empty() { vec![paragraph("nothing")] } else { list(said) };
@@ -33,7 +34,7 @@ pub fn section(found: &Found<'_>) -> Node {
         "report-trade-off",
         vec![
             paragraph(format!(
-                "One pair closely, {first} against {second}, by the middle of the draws (half of them lie above, half below):"
+                "One pair closely: {first} against {second}. The draws say what is told apart; the loads are the single values of the answer."
             )),
             element("div", columns).with("class", "three"),
         ],

@@ -1,5 +1,7 @@
 //! Versions and fingerprints: what must be the same for the same bytes to come out again.
 
+use faceload_core::analysis::SCANNED;
+
 use super::found::Found;
 use super::node::{Node, paragraph, terms};
 use crate::data::Manifest;
@@ -11,7 +13,8 @@ pub fn section(found: &Found<'_>, manifest: &Manifest) -> Node {
     let facts = [
         ("form of the result", result::SCHEMA_VERSION.to_string()),
         ("draws", sureness::drawn(&found.draws)),
-        ("draws at each value of break-even and choices", super::found::SCAN.min(settings.number).to_string()),
+        ("draws at each value of break-even", super::found::SCAN.min(settings.number).to_string()),
+        ("draws under each choice of method", SCANNED.min(settings.number).to_string()),
     ];
     let marks = manifest.marks().into_iter().map(|(name, mark)| (name.to_owned(), mark));
     super::section(
