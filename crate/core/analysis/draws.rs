@@ -277,24 +277,24 @@ impl Kept {
     }
 }
 
-/// The loads of some models in one indicator in every draw; few draws, so in one batch.
-pub fn loads_of(models: &[&Model], indicator: Indicator, per: Per, settings: Settings, kept: &mut Kept) -> Vec<Vec<f64>> {
+/// The loads of some models in every draw, by model, then by indicator; few draws, so in one batch.
+pub fn loads_of(models: &[&Model], indicators: &[Indicator], per: Per, settings: Settings, kept: &mut Kept) -> Vec<Vec<f64>> {
     let mut columns = Columns::default();
     let mut program = Program::default();
     for model in models {
-        program.push(model, &[indicator], per, &mut columns);
+        program.push(model, indicators, per, &mut columns);
     }
     kept.fill(columns.list(), 0, settings.number, settings);
     let values: Vec<&[f64]> = columns.list().iter().map(|(drawn, _)| kept.of(drawn)).collect();
-    let mut loads = vec![Vec::with_capacity(settings.number); models.len()];
+    let mut loads = vec![Vec::with_capacity(settings.number); program.loads()];
     program.run(&values, settings.number, &mut loads);
     loads
 }
 
 /// Second less first, draw by draw, of two models in one indicator.
 pub fn differences_of(models: [&Model; 2], indicator: Indicator, per: Per, settings: Settings, kept: &mut Kept) -> Vec<f64> {
-    let loads = loads_of(&models, indicator, per, settings, kept);
-    loads[0].iter().zip(&loads[1]).map(|(first, second)| second - first).collect()
+    let loads = loads_of(&models, &[indicator], per, settings, kept);
+    PairDraws { first: &loads[0], second: &loads[1] }.differences()
 }
 
 /// Runs a program on a batch, its draws cut into as many pieces as there are threads.

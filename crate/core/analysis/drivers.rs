@@ -91,8 +91,9 @@ pub fn drivers(comparison: &Comparison, a: usize, b: usize, indicator: Indicator
     let medians = columns.medians();
     let (headline, gradient) = gradient(&sum, &medians);
     let moments = Moments::of(&sum, &columns);
-    let variance = moments.variance();
     let inputs: Vec<Input> = columns.list().iter().map(|(drawn, _)| row(drawn, [&first, &second])).collect();
+    let grade = |column: ColumnId| inputs[usize::from(column)].grade;
+    let (variance, [on_grade_d, on_weak]) = moments.variance_of([&|column| grade(column) == Grade::D, &|column| grade(column) >= Grade::C]);
     let mut rows: Vec<Driver> = variance
         .shares
         .iter()
@@ -116,7 +117,6 @@ pub fn drivers(comparison: &Comparison, a: usize, b: usize, indicator: Indicator
         })
         .collect();
     in_order(&mut rows, |x, y| y.total.total_cmp(&x.total).then_with(|| x.drawn.cmp(&y.drawn)));
-    let grade = |column: ColumnId| inputs[usize::from(column)].grade;
     let mut weak: BTreeMap<ColumnId, f64> = BTreeMap::new();
     for (place, (_, shape)) in columns.list().iter().enumerate().filter(|(place, _)| inputs[*place].grade >= Grade::C) {
         let column = place as ColumnId;
@@ -129,8 +129,8 @@ pub fn drivers(comparison: &Comparison, a: usize, b: usize, indicator: Indicator
         headline,
         mean: variance.mean,
         deviation: variance.variance.max(0.0).sqrt(),
-        on_grade_d: moments.total_share_of(|column| grade(column) == Grade::D),
-        on_weak: moments.total_share_of(|column| grade(column) >= Grade::C),
+        on_grade_d,
+        on_weak,
         weak: weak_data(&sum, &medians, &weak, headline),
         rows,
     })

@@ -100,7 +100,7 @@ impl Units {
 
     /// The draws of the load of each unit.
     fn drawn(&self, indicator: Indicator, settings: Settings) -> Vec<Vec<f64>> {
-        loads_of(&self.models.iter().collect::<Vec<_>>(), indicator, Per::Order, settings, &mut Kept::default())
+        loads_of(&self.models.iter().collect::<Vec<_>>(), &[indicator], Per::Order, settings, &mut Kept::default())
     }
 
     /// The draws of the second's load on a job less the first's.

@@ -6,7 +6,7 @@ use crate::factors::Tables;
 use crate::load::{Indicator, Per};
 use crate::order::{EndOfLife, GwpSet, Order};
 
-use super::draws::{Kept, Settings, differences_of};
+use super::draws::{Kept, PairDraws, Settings, loads_of};
 use super::finding::{Finding, finding};
 use super::interval::Interval;
 use super::pair_draws::Pairing;
@@ -42,10 +42,10 @@ pub fn switches(
     other_areas: &[&str],
     settings: Settings,
 ) -> Vec<Switched> {
-    switches_in(tables, comparison, pair, [indicator], other_areas, settings).into_iter().flatten().collect()
+    switches_in(tables, comparison, pair, [indicator], other_areas, settings, &mut Kept::default()).into_iter().flatten().collect()
 }
 
-/// The same in several indicators: a list for each of them.
+/// The same in several indicators, a list for each of them, with drawn values that may have been kept.
 pub fn switches_in<const N: usize>(
     tables: &Tables,
     comparison: &Comparison,
@@ -53,6 +53,7 @@ pub fn switches_in<const N: usize>(
     indicators: [Indicator; N],
     other_areas: &[&str],
     settings: Settings,
+    kept: &mut Kept,
 ) -> [Vec<Switched>; N] {
     // Only the two, and whoever makes lines for them.
     let pairing = Pairing::of(tables, comparison, a, b, Indicator::Co2e);
@@ -91,16 +92,16 @@ pub fn switches_in<const N: usize>(
         push("life", &format!("{life} years"), own.life == life, &|order| order.life = life);
     }
     let ids = [a, b].map(|place| comparison.models[place].alternative.id.clone());
-    let mut kept = Kept::default();
     let mut lists = indicators.map(|_| Vec::new());
     for (switch, set, own, order) in list {
         let Ok(switched) = compare(tables, &order, comparison.per, comparison.boundary) else { continue };
         let place = |id: &str| switched.models.iter().position(|model| model.alternative.id == id);
         let Some((a, b)) = place(&ids[0]).zip(place(&ids[1])) else { continue };
         let Some((first, second)) = switched.of_pair(a, b) else { continue };
-        for (list, indicator) in lists.iter_mut().zip(indicators) {
+        let loads = loads_of(&[&first, &second], &indicators, switched.per, settings, kept);
+        for (at, (list, indicator)) in lists.iter_mut().zip(indicators).enumerate() {
             let Some(single) = switched.difference(a, b, indicator) else { continue };
-            let difference = Interval::of(&differences_of([&first, &second], indicator, switched.per, settings, &mut kept));
+            let difference = Interval::of(&PairDraws { first: &loads[at], second: &loads[N + at] }.differences());
             let finding = finding(&difference, single.first.min(single.second), switched.matters(indicator, &first));
             list.push(Switched { switch, set: set.clone(), own, first: single.first, second: single.second, difference, finding });
         }

@@ -94,36 +94,39 @@ impl Moments {
 
     /// The variance, and the share of it that is gone if one input were known, and that stays if it alone were unknown.
     pub fn variance(&self) -> Variance {
+        self.variance_of([]).0
+    }
+
+    /// The share of the variance that stays while only some inputs are unknown.
+    pub fn total_share_of(&self, group: impl Fn(ColumnId) -> bool) -> f64 {
+        let [share] = self.variance_of([&group]).1;
+        share
+    }
+
+    /// Both, for some groups of inputs, in one look at every two terms.
+    pub fn variance_of<const N: usize>(&self, groups: [&dyn Fn(ColumnId) -> bool; N]) -> (Variance, [f64; N]) {
+        let columns = 0..self.columns() as ColumnId;
+        let members = groups.map(|group| columns.clone().map(group).collect::<Vec<bool>>());
         let mut variance = 0.0;
         let mut total = vec![0.0; self.columns()];
+        let mut unknown = [0.0; N];
         self.pairs(|rest, shared| {
-            variance += rest * (both(shared) - shared.iter().fold(1.0, |product, one| product * one.apart));
+            let whole = both(shared);
+            variance += rest * (whole - shared.iter().fold(1.0, |product, one| product * one.apart));
             for (place, one) in shared.iter().enumerate() {
                 let others = both(&shared[..place]) * both(&shared[place + 1..]);
                 total[usize::from(one.column)] += rest * others * (one.both - one.apart);
+            }
+            for (unknown, member) in unknown.iter_mut().zip(&members) {
+                let known = |one: &Shared| if member[usize::from(one.column)] { one.apart } else { one.both };
+                *unknown += rest * (whole - shared.iter().fold(1.0, |product, one| product * known(one)));
             }
         });
         let share = |part: f64| if variance > 0.0 { part / variance } else { 0.0 };
         let of = |column: ColumnId| (share(self.first_order(column)), share(total[usize::from(column)]));
         let mut shares = BTreeMap::new();
         shares.extend(self.inputs.keys().map(|column| (*column, of(*column))));
-        Variance { mean: self.mean(), variance, shares }
-    }
-
-    /// The share of the variance that stays while only some inputs are unknown.
-    pub fn total_share_of(&self, group: impl Fn(ColumnId) -> bool) -> f64 {
-        let member: Vec<bool> = (0..self.columns()).map(|column| group(column as ColumnId)).collect();
-        let (mut variance, mut part) = (0.0, 0.0);
-        self.pairs(|rest, shared| {
-            let (mut alone, mut known) = (1.0, 1.0);
-            for one in shared {
-                alone *= one.apart;
-                known *= if member[usize::from(one.column)] { one.apart } else { one.both };
-            }
-            variance += rest * (both(shared) - alone);
-            part += rest * (both(shared) - known);
-        });
-        if variance > 0.0 { part / variance } else { 0.0 }
+        (Variance { mean: self.mean(), variance, shares }, unknown.map(share))
     }
 
     fn columns(&self) -> usize {

@@ -62,8 +62,8 @@ impl<'a> Found<'a> {
         let mut pairs = all;
         // A pair may be asked for the other way round.
         pairs.extend(pair.filter(|pair| !pairs.contains(pair)));
-        let draws =
-            Draws::make(comparison, &pairs, settings, &mut Kept::default(), |done| go_on(0.5 * done as f64 / settings.number as f64));
+        let mut drawn = Kept::default();
+        let draws = Draws::make(comparison, &pairs, settings, &mut drawn, |done| go_on(0.5 * done as f64 / settings.number as f64));
         let spreads = pairs.iter().map(|(a, b)| ((*a, *b), sureness::spreads(comparison, &draws, *a, *b))).collect();
         let scan = Settings { number: SCAN.min(settings.number), ..settings };
         let mut kept = Kept::default();
@@ -78,7 +78,8 @@ impl<'a> Found<'a> {
             go_on(0.5 + 0.08 * driving.len() as f64);
         }
         let choices = Settings { number: SCANNED.min(settings.number), ..settings };
-        let switching = pair.map(|pair| switches_in(tables, comparison, pair, Indicator::ALL, &OTHER_AREAS, choices)).unwrap_or_default();
+        let switching =
+            pair.map(|pair| switches_in(tables, comparison, pair, Indicator::ALL, &OTHER_AREAS, choices, &mut drawn)).unwrap_or_default();
         go_on(1.0);
         Self {
             tables,
