@@ -27,11 +27,11 @@
   /** Small letters, digits and hyphens: a name that every disk takes. */
   const plain = (text) => text.normalize("NFKD").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "");
 
-  /** The name of a figure's files, from the order on the screen and the figure. */
+  /** The name of a figure's files, from the order on the screen, the figure and the tables behind its numbers. */
   function named(figure) {
     const view = faceload.shown();
     const order = plain(view.name || view.order_line).slice(0, OF_ORDER).replace(/-$/, "");
-    return [order, plain(figure)].filter(Boolean).join("-");
+    return [order, plain(figure), `tables-${view.tables_mark}`].filter(Boolean).join("-");
   }
 
   /**

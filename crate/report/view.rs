@@ -55,6 +55,8 @@ pub struct View {
     inputs: Vec<InputOf>,
     sources: Vec<SourceOf>,
     tables: String,
+    /// The first digits of the tables' fingerprint.
+    tables_mark: String,
     jobs: Vec<JobOf>,
     dropped: Vec<String>,
     cautions: Vec<String>,
@@ -209,6 +211,7 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         inputs: if asked.rows.is_empty() { inputs_of(tables, &comparison.models) } else { Vec::new() },
         sources: if asked.rows.is_empty() { behind(tables, comparison) } else { Vec::new() },
         tables: words::tables(&comparison.order),
+        tables_mark: tables.fingerprint.short().to_owned(),
         jobs: if asked.rows.is_empty() { jobs(comparison) } else { Vec::new() },
         dropped: cautions::dropped(&comparison.makers.dropped),
         cautions: comparison.cautions.iter().map(cautions::caution).collect(),

@@ -149,8 +149,10 @@ pub fn conditions(comparison: &Comparison) -> String {
     let stock = comparison.jobs.iter().filter(|job| job.line.stock).count();
     let stock = match stock {
         0 => "made to order: every batch pays its set-up",
-        all if all == comparison.jobs.len() => "made for stock: set-ups charged pro rata, a share never used",
-        _ => "partly made for stock: there set-ups are charged pro rata, a share never used",
+        all if all == comparison.jobs.len() => {
+            "made for stock: set-ups charged pro rata, so that the quantity moves loads little; a share never used"
+        }
+        _ => "partly made for stock: there set-ups are charged pro rata, so that the quantity moves loads little; a share never used",
     };
     let gwp = faceload_core::order::GwpSet::ALL.iter().find(|(_, set)| *set == order.gwp).map_or("", |(name, _)| name);
     let site = &order.site;

@@ -56,7 +56,7 @@ for (const [demo, indicator, pair] of [["stop", "co2e", 0], ["county", "waste", 
       const wanted = tables.map(({ caption, columns, rows }) => ({ caption, columns, rows }));
       assert.deepEqual(await shown(place), { heading, sentences, tables: wanted }, command);
       const { name, bytes } = await saved(place, "CSV");
-      assert.match(name, /^[a-z0-9-]+\.csv$/);
+      assert.match(name, /^[a-z0-9-]+-tables-[0-9a-f]+\.csv$/, "it names the order, the figure and the tables");
       names.add(name);
       assert.equal(bytes.toString(), printed(order, command, ...words, "--csv"), `${command} as CSV`);
     }

@@ -303,6 +303,7 @@ declare namespace view {
     inputs: explain.InputOf[];
     sources: source_list.SourceOf[];
     tables: string;
+    tables_mark: string;
     jobs: job_lines.JobOf[];
     dropped: string[];
     cautions: string[];
