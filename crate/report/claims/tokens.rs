@@ -10,6 +10,11 @@ pub struct Token {
     pub ends: bool,
 }
 
+/// Whether a sentence goes on behind the end of a line, as in a text that was broken into lines to fit.
+fn goes_on(rest: &[char]) -> bool {
+    rest.iter().find(|letter| !matches!(letter, ' ' | '\t' | '\r')).is_some_and(|letter| letter.is_lowercase() || letter.is_ascii_digit())
+}
+
 /// The words of a text.
 ///
 /// ```
@@ -42,7 +47,7 @@ pub fn tokens(text: &str) -> Vec<Token> {
             letter if letter.is_alphanumeric() => word.extend(letter.to_lowercase()),
             letter => {
                 let words = finish(&mut word);
-                if matches!(letter, '.' | ';' | ':' | '!' | '?' | '\n') {
+                if matches!(letter, '.' | ';' | ':' | '!' | '?') || *letter == '\n' && !goes_on(&letters[at + 1..]) {
                     ends.push(words);
                 }
             }
@@ -72,4 +77,19 @@ pub fn places(list: &[Token], phrase: &str) -> Vec<(usize, usize)> {
         })
     };
     (0..list.len()).filter(whole).map(|at| (at, at + words.len() - 1)).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{places, tokens};
+
+    #[test]
+    fn a_line_that_was_broken_to_fit_goes_on_and_one_of_a_list_does_not() {
+        let ends = |text: &str| tokens(text).into_iter().map(|token| token.ends).collect::<Vec<_>>();
+        assert_eq!(ends("no statement of\ndurability"), [false, false, false, true]);
+        assert_eq!(ends("No solvent\nDurable"), [false, true, true]);
+        assert_eq!(ends("no solvent\n\ndurable"), [false, true, true]);
+        assert_eq!(ends("no solvent\n- durable"), [false, true, true]);
+        assert_eq!(places(&tokens("an eco\nfriendly face"), "eco friendly"), [(1, 2)]);
+    }
 }
