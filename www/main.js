@@ -15,17 +15,15 @@
   const RESTS = 300;
   let again = 0;
   let opening = true;
-  /** The answer that was made last. */
-  let found = null;
 
   faceload.shown = () => current;
   faceload.wide = () => window.innerWidth >= 700;
   faceload.theme = () => (printing ? "paper" : matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light");
 
-  /** What the page asks of an order. */
+  /** What the page asks of an order: while it opens, the answer alone. */
   function question(rows) {
     const pair = (part("f-pair").value || "0 1").split(" ").map(Number);
-    return { per: part("f-per").value, boundary: part("f-boundary").value, pair, indicator: part("f-indicator").value || "co2e", most: MOST, rows, moved: faceload.moves.moved() };
+    return { per: part("f-per").value, boundary: part("f-boundary").value, pair, indicator: part("f-indicator").value || "co2e", most: opening ? 0 : MOST, rows, moved: faceload.moves.moved() };
   }
 
   function ask(rows) {
@@ -87,7 +85,7 @@
 
   /** Everything anew; while the page opens the answer alone, and the rest once it is painted. */
   function show() {
-    found = look();
+    const found = look();
     if (found && !opening) below(found);
   }
   faceload.changed = show;
@@ -156,7 +154,7 @@
     await painted();
     performance.mark("answer");
     opening = false;
-    if (found) below(found);
+    if (current) show();
     let width = window.innerWidth;
     window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; repicture(); } });
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", repicture);
@@ -166,11 +164,9 @@
     window.addEventListener("afterprint", () => { printing = false; part("credits-shown").open = credits; redraw(); });
   }
 
-  start().then(() => {
+  faceload.start = async () => {
+    await start();
     document.documentElement.dataset.state = "ready";
     painted().then(faceload.engine.startWork);
-  }, (reason) => {
-    document.documentElement.dataset.state = "failed";
-    fill(part("answer"), element("p", { class: "fault", text: `The program inside this page did not start: ${reason instanceof Error ? reason.message : reason}. Another browser, or the command line, gives the answer.` }));
-  });
+  };
 })();

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
 import { openPage, startBrowser, themes, until, widths, wordsOf } from "./browser.mjs";
-import { folder, pageFile, shots, withoutWasm } from "./place.mjs";
+import { folder, pageFile, shots, withoutPacked } from "./place.mjs";
 
 let browser;
 before(async () => {
@@ -75,7 +75,7 @@ test("prints", async () => {
 
 test("without its wasm the page says so in words", async () => {
   const cut = join(folder, "without-wasm.html");
-  writeFileSync(cut, withoutWasm(readFileSync(pageFile, "utf8")));
+  writeFileSync(cut, withoutPacked(readFileSync(pageFile, "utf8")));
   const address = pathToFileURL(cut).href;
   const { page } = await openPage(browser, { address, state: "failed" });
   const words = (await wordsOf(page, "#answer")).trim();
