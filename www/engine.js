@@ -18,7 +18,7 @@
 
   faceload.engine = {
     async start() {
-      module = await WebAssembly.compile(faceload.wasm);
+      module = await faceload.module;
       await wasm_bindgen({ module_or_path: module });
     },
     /** Workers wait until the first answer stands: they would take the processor from it. */

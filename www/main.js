@@ -142,7 +142,6 @@
     const labels = faceload.engine.labels();
     faceload.labels = labels;
     label(labels);
-    faceload.catalogue = faceload.engine.catalogue();
     for (const name of ["order", "factors", "flips", "stills", "paste", "history", "files", "kept", "link", "own", "reading", "report", "sending", "units"]) faceload[name].start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
@@ -154,6 +153,8 @@
     await painted();
     performance.mark("answer");
     opening = false;
+    faceload.catalogue = faceload.engine.catalogue();
+    faceload.order.edit();
     if (current) show();
     let width = window.innerWidth;
     window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; repicture(); } });

@@ -3,29 +3,32 @@
 (() => {
   const packed = document.getElementById("packed");
 
-  /** Letters as bytes: each holds seven bits, eight of them seven bytes. */
+  /** Letters as bytes: each holds seven bits. As UTF-8 a letter is one byte, or one behind 0xC2. */
   function read(text, size) {
-    const bytes = new Uint8Array(text.length / 8 * 7);
-    const seven = (at) => text.charCodeAt(at) & 127;
+    const letters = new TextEncoder().encode(text);
+    const bytes = new Uint8Array(size);
     let place = 0;
-    for (let at = 0; at < text.length; at += 8) {
-      const front = seven(at) << 21 | seven(at + 1) << 14 | seven(at + 2) << 7 | seven(at + 3);
-      const back = seven(at + 4) << 21 | seven(at + 5) << 14 | seven(at + 6) << 7 | seven(at + 7);
-      // What is above eight bits is let go.
-      bytes[place++] = front >> 20;
-      bytes[place++] = front >> 12;
-      bytes[place++] = front >> 4;
-      bytes[place++] = front << 4 | back >> 24;
-      bytes[place++] = back >> 16;
-      bytes[place++] = back >> 8;
-      bytes[place++] = back;
+    let held = 0;
+    let bits = 0;
+    // Counted, since nothing is quick yet that a script does the first time.
+    for (let at = 0; at < letters.length; at += 1) {
+      const letter = letters[at];
+      if (letter === 0xC2) continue;
+      // What is above is let go, and what is beyond the size.
+      held = held << 7 | letter & 127;
+      bits += 7;
+      if (bits >= 8) {
+        bits -= 8;
+        bytes[place++] = held >> bits;
+      }
     }
-    return bytes.subarray(0, size);
+    return bytes;
   }
 
   /** What was packed, by name. */
   async function parts() {
-    const stream = new Blob([read(packed.textContent, Number(packed.dataset.size))]).stream().pipeThrough(new DecompressionStream(packed.dataset.packed));
+    const format = /** @type {CompressionFormat} */ (packed.dataset.packed);
+    const stream = new Blob([read(packed.textContent, Number(packed.dataset.size))]).stream().pipeThrough(new DecompressionStream(format));
     const bytes = new Uint8Array(await new Response(stream).arrayBuffer());
     const found = {};
     let from = 0;
@@ -57,8 +60,8 @@
   async function start() {
     const { glue, worker, scripts, wasm } = await parts();
     const text = (bytes) => new TextDecoder().decode(bytes);
-    // The scripts add what they offer.
-    window.faceload = /** @type {any} */ ({ wasm, worker: [glue, "\n", worker], failed });
+    // The scripts add what they offer. The program is compiled while they start.
+    window.faceload = /** @type {any} */ ({ module: WebAssembly.compile(wasm), worker: [glue, "\n", worker] });
     run(text(glue));
     run(text(scripts));
     if (!window.faceload.start) throw new Error("its scripts are damaged");

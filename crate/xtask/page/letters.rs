@@ -1,5 +1,5 @@
-//! Bytes as text: each letter holds seven bits, so that eight letters hold seven bytes. The three letters that HTML would
-//! change or take for mark-up stand 128 higher, where each takes two bytes of UTF-8. `www/unpack.js` reads them.
+//! Bytes as text: each letter holds seven bits. The three letters that HTML would change or take for mark-up stand 128 higher,
+//! where each is two bytes of UTF-8, 0xC2 and another. `www/unpack.js` reads them.
 
 /// NUL becomes another character, CR a line end, and `<` may open a tag.
 const MOVED: [u8; 3] = [0, b'\r', b'<'];
@@ -9,7 +9,7 @@ fn letter(value: u8) -> char {
     char::from(if MOVED.contains(&value) { value | 128 } else { value })
 }
 
-/// The letters of some bytes, from the first bit to the last; zeros follow until the last seven bytes are whole.
+/// The letters of some bytes, from the first bit to the last; zeros follow until seven bytes are eight letters.
 pub fn of(bytes: &[u8]) -> String {
     let mut text = String::with_capacity(bytes.len() * 6 / 5 + 8);
     for seven in bytes.chunks(7) {
@@ -25,11 +25,14 @@ pub mod tests {
 
     /// What the page does.
     pub fn read(text: &str, size: usize) -> Vec<u8> {
-        let letters: Vec<char> = text.chars().collect();
-        let mut bytes = Vec::new();
-        for eight in letters.chunks(8) {
-            let held = eight.iter().fold(0_u64, |held, letter| held << 7 | u64::from(*letter as u32 & 127));
-            bytes.extend_from_slice(&held.to_be_bytes()[1..]);
+        let (mut bytes, mut held, mut bits) = (Vec::new(), 0_u32, 0);
+        for letter in text.bytes().filter(|letter| *letter != 0xC2) {
+            held = held << 7 | u32::from(letter & 127);
+            bits += 7;
+            if bits >= 8 {
+                bits -= 8;
+                bytes.push((held >> bits) as u8);
+            }
         }
         bytes.truncate(size);
         bytes
