@@ -67,6 +67,7 @@
     if (chosen && chosen !== view.moves.pair.join(" ")) view = ask([]) ?? view;
     clearTimeout(rest);
     const sure = faceload.findings.stale(view, asked.order, asked.question);
+    faceload.sooner("answer");
     faceload.answer(view, sure);
     return { view, sure };
   }
@@ -98,7 +99,7 @@
       if (!view) return;
       faceload.findings.stop();
       faceload.findings.stale(view, asked.order, asked.question);
-      faceload.answer(view);
+      faceload.seen.soon("answer", part("answer"), () => faceload.answer(view));
       faceload.loads.move(view);
       faceload.moves.move(view);
       clearTimeout(rest);
@@ -148,6 +149,7 @@
     part("f-demo").addEventListener("change", () => { if (part("f-demo").value !== "") take(part("f-demo").value); });
     for (const id of ["f-per", "f-boundary", "f-pair", "f-indicator"]) part(id).addEventListener("change", show);
     part("put-back").addEventListener("click", () => { faceload.moves.putBack(); faceload.history.note(faceload.say("putting-sliders-back")); show(); part("f-pair").focus(); });
+    faceload.seen.watch(part("answer"));
     take(demos[0].name);
     faceload.kept.offer(faceload.link.open());
     await painted();
