@@ -24,6 +24,5 @@
   /** Puts new children in place of the old ones. */
   const fill = (place, ...children) => place.replaceChildren(...children);
 
-  // The scripts that follow add what they offer.
-  window.faceload = /** @type {any} */ ({ element, part, fill });
+  Object.assign(window.faceload, { element, part, fill });
 })();

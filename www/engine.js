@@ -1,31 +1,8 @@
-// The program: unpacked from the page itself, started once. It answers with JSON text.
+// The program: started once. It answers with JSON text.
 /* global wasm_bindgen */
 "use strict";
 (() => {
   const { faceload } = window;
-
-  /** Letters as bytes: two of 91 letters hold 13 bits; `!` stands for `<`. */
-  function read(text, size) {
-    const bytes = new Uint8Array(size);
-    const value = (at) => { const code = text.charCodeAt(at); return code === 33 ? 25 : code - 35; };
-    let place = 0;
-    let held = 0;
-    let bits = 0;
-    for (let at = 0; at < text.length; at += 2) {
-      held = (held << 13) | (value(at) * 91 + value(at + 1));
-      bits += 13;
-      // What is beyond the size is let go.
-      for (; bits >= 8; bits -= 8) bytes[place++] = (held >> (bits - 8)) & 255;
-      held &= (1 << bits) - 1;
-    }
-    return bytes;
-  }
-
-  async function bytes() {
-    const packed = faceload.part("wasm");
-    const stream = new Blob([read(packed.textContent, Number(packed.dataset.size))]).stream().pipeThrough(new DecompressionStream(packed.dataset.packed));
-    return new Response(stream).arrayBuffer();
-  }
 
   /** Faults come as a list; anything else is a fault of the program. */
   function asked(question) {
@@ -41,7 +18,7 @@
 
   faceload.engine = {
     async start() {
-      module = await WebAssembly.compile(await bytes());
+      module = await faceload.module;
       await wasm_bindgen({ module_or_path: module });
     },
     /** Workers wait until the first answer stands: they would take the processor from it. */

@@ -19,5 +19,13 @@
   };
   /** What waits under that name is no longer wanted. */
   faceload.sooner = (name) => clearTimeout(waiting.get(name));
-  faceload.seen = { watch: (element) => watch.observe(element), is: (element) => seen.has(element) };
+  faceload.seen = {
+    watch: (element) => watch.observe(element),
+    is: (element) => seen.has(element),
+    /** Runs it now where the element is seen, later where not. */
+    soon(name, element, run) {
+      faceload.sooner(name);
+      if (seen.has(element)) run(); else faceload.later(name, run);
+    },
+  };
 })();

@@ -18,6 +18,7 @@
         faceload.saves(indicator.label, `loads ${indicator.id}`, {
           csv: () => faceload.engine.loadsCsv(indicator.id), svg: () => faceload.engine.loadsSvg(indicator.id, faceload.paper.file, "paper") }));
     }));
+    faceload.seen.watch(part("numbers"));
     part("loads-behind").replaceChildren(faceload.behind(() => ({ indicator: "", alternatives: [] })));
   }
 
@@ -140,6 +141,7 @@
       part("loads-note").textContent = `${view.per_words}, ${faceload.say(view.boundary)}.`;
       panels(view);
       draw(view);
+      faceload.sooner("numbers");
       numbers(view);
       ranges(view, null);
       const behind = part("loads-behind").querySelector("details");
@@ -147,7 +149,10 @@
       fill(part("alternatives"), ...view.alternatives.flatMap((one) => [
         element("dt", { text: one.id }), element("dd", { text: `${one.words}: ${one.story}; ${one.base}.` })]));
     },
-    move(view) { move(view); texts(view); ranges(view, null); },
+    move(view) {
+      move(view);
+      faceload.seen.soon("numbers", part("numbers"), () => { texts(view); ranges(view, null); });
+    },
     /** The draws are there: bars and numbers get their ranges. */
     ranges(view, sure) {
       faceload.engine.takeIntervals(sure.intervals);

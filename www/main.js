@@ -15,17 +15,15 @@
   const RESTS = 300;
   let again = 0;
   let opening = true;
-  /** The answer that was made last. */
-  let found = null;
 
   faceload.shown = () => current;
   faceload.wide = () => window.innerWidth >= 700;
   faceload.theme = () => (printing ? "paper" : matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light");
 
-  /** What the page asks of an order. */
+  /** What the page asks of an order: while it opens, the answer alone. */
   function question(rows) {
     const pair = (part("f-pair").value || "0 1").split(" ").map(Number);
-    return { per: part("f-per").value, boundary: part("f-boundary").value, pair, indicator: part("f-indicator").value || "co2e", most: MOST, rows, moved: faceload.moves.moved() };
+    return { per: part("f-per").value, boundary: part("f-boundary").value, pair, indicator: part("f-indicator").value || "co2e", most: opening ? 0 : MOST, rows, moved: faceload.moves.moved() };
   }
 
   function ask(rows) {
@@ -69,6 +67,7 @@
     if (chosen && chosen !== view.moves.pair.join(" ")) view = ask([]) ?? view;
     clearTimeout(rest);
     const sure = faceload.findings.stale(view, asked.order, asked.question);
+    faceload.sooner("answer");
     faceload.answer(view, sure);
     return { view, sure };
   }
@@ -87,7 +86,7 @@
 
   /** Everything anew; while the page opens the answer alone, and the rest once it is painted. */
   function show() {
-    found = look();
+    const found = look();
     if (found && !opening) below(found);
   }
   faceload.changed = show;
@@ -100,7 +99,7 @@
       if (!view) return;
       faceload.findings.stop();
       faceload.findings.stale(view, asked.order, asked.question);
-      faceload.answer(view);
+      faceload.seen.soon("answer", part("answer"), () => faceload.answer(view));
       faceload.loads.move(view);
       faceload.moves.move(view);
       clearTimeout(rest);
@@ -144,19 +143,21 @@
     const labels = faceload.engine.labels();
     faceload.labels = labels;
     label(labels);
-    faceload.catalogue = faceload.engine.catalogue();
     for (const name of ["order", "factors", "flips", "stills", "paste", "history", "files", "kept", "link", "own", "reading", "report", "sending", "units"]) faceload[name].start();
     demos = JSON.parse(faceload.demosJson());
     fill(part("f-demo"), ...demos.map((demo) => element("option", { value: demo.name, text: demo.title })));
     part("f-demo").addEventListener("change", () => { if (part("f-demo").value !== "") take(part("f-demo").value); });
     for (const id of ["f-per", "f-boundary", "f-pair", "f-indicator"]) part(id).addEventListener("change", show);
     part("put-back").addEventListener("click", () => { faceload.moves.putBack(); faceload.history.note(faceload.say("putting-sliders-back")); show(); part("f-pair").focus(); });
+    faceload.seen.watch(part("answer"));
     take(demos[0].name);
     faceload.kept.offer(faceload.link.open());
     await painted();
     performance.mark("answer");
     opening = false;
-    if (found) below(found);
+    faceload.catalogue = faceload.engine.catalogue();
+    faceload.order.edit();
+    if (current) show();
     let width = window.innerWidth;
     window.addEventListener("resize", () => { if (window.innerWidth !== width) { width = window.innerWidth; repicture(); } });
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", repicture);
@@ -166,11 +167,9 @@
     window.addEventListener("afterprint", () => { printing = false; part("credits-shown").open = credits; redraw(); });
   }
 
-  start().then(() => {
+  faceload.start = async () => {
+    await start();
     document.documentElement.dataset.state = "ready";
     painted().then(faceload.engine.startWork);
-  }, (reason) => {
-    document.documentElement.dataset.state = "failed";
-    fill(part("answer"), element("p", { class: "fault", text: `The program inside this page did not start: ${reason instanceof Error ? reason.message : reason}. Another browser, or the command line, gives the answer.` }));
-  });
+  };
 })();

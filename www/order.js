@@ -8,6 +8,8 @@
   let source = "";
   /** The same, read: its alternatives, and all of it in one form. */
   let opened = { alternative: undefined, form: "" };
+  /** Whether it can be edited yet: its fields are made when the first answer stands. */
+  let editable = false;
   /** What each field said when it was shown. */
   const shown = new WeakMap();
 
@@ -122,6 +124,12 @@
     const life = part("f-life");
     life.value = String(order.life ?? "10 years").replace(/\s*years?$/, "");
     shown.set(life, life.value);
+    if (editable) edit();
+  }
+
+  /** Makes the fields of all that can be edited. */
+  function edit() {
+    editable = true;
     const all = { ...base, alternative: base.alternative ?? usual() };
     faceload.lines.edit(all);
     faceload.alternatives.edit(all);
@@ -130,17 +138,17 @@
 
   faceload.order = {
     start() { part("f-life").addEventListener("change", edited); },
-    show, typed, text, mark, field, named, parsed,
+    show, edit, typed, text, mark, field, named, parsed,
     source: () => source,
     /** The alternatives as they were when the order was opened. */
     opened: () => opened.alternative ?? faceload.catalogue.alternatives,
     /** Changes the order itself (rows added, removed, of another kind) and shows it anew; the focus stays by its field. */
-    change(edit, name) {
+    change(make, name) {
       const { id, parentElement } = document.activeElement ?? {};
       const home = parentElement?.closest("details")?.querySelector("summary");
       const order = typed();
       order.alternative ??= usual();
-      edit(order);
+      make(order);
       // An order that states none goes on stating none while they are the usual ones.
       if (opened.alternative === undefined && JSON.stringify(order.alternative) === JSON.stringify(faceload.catalogue.alternatives)) delete order.alternative;
       show(order);

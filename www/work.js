@@ -3,7 +3,6 @@
 "use strict";
 (() => {
   const { faceload } = window;
-  const { part } = faceload;
   /** Lanes that are short: they run to their end, and never wait for long work. */
   const QUICK = new Set(["sure", "stages", "drivers"]);
   let module = null;
@@ -108,7 +107,7 @@
   faceload.work = {
     start(compiled) {
       module = compiled;
-      address = URL.createObjectURL(new Blob([part("glue").textContent, "\n", part("worker").textContent], { type: "text/javascript" }));
+      address = URL.createObjectURL(new Blob(faceload.worker, { type: "text/javascript" }));
       quick.start();
       patient.start();
     },

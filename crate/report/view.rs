@@ -23,7 +23,7 @@ pub struct Asked {
     pub pair: (usize, usize),
     /// The indicator whose swings are looked at.
     pub indicator: Indicator,
-    /// How many swings, the widest first.
+    /// How many swings, the widest first; with none what stands below the answer is left out.
     pub most: usize,
     /// The swings of these inputs instead, in this order: while one of them is being moved.
     pub rows: Vec<String>,
@@ -167,6 +167,8 @@ pub fn beside(comparison: &Comparison) -> Vec<Beside> {
 pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[Swing]) -> View {
     let bases = words::bases(comparison);
     let suffix = comparison.per.suffix();
+    // While an input is being moved, its evidence stays as it is.
+    let below = asked.rows.is_empty() && asked.most > 0;
     View {
         name: comparison.order.name.clone(),
         order_line: words::order_line(comparison),
@@ -207,12 +209,11 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
         beside: beside(comparison),
         pairs: comparison.first_pairs().into_iter().map(|(a, b)| pair(comparison, a, b)).collect(),
         moves: moves(comparison, asked, swings),
-        // While an input is being moved, its evidence stays as it is.
-        inputs: if asked.rows.is_empty() { inputs_of(tables, &comparison.models) } else { Vec::new() },
-        sources: if asked.rows.is_empty() { behind(tables, comparison) } else { Vec::new() },
+        inputs: if below { inputs_of(tables, &comparison.models) } else { Vec::new() },
+        sources: if below { behind(tables, comparison) } else { Vec::new() },
         tables: words::tables(&comparison.order),
         tables_mark: tables.fingerprint.short().to_owned(),
-        jobs: if asked.rows.is_empty() { jobs(comparison) } else { Vec::new() },
+        jobs: if below { jobs(comparison) } else { Vec::new() },
         dropped: cautions::dropped(&comparison.makers.dropped),
         cautions: comparison.cautions.iter().map(cautions::caution).collect(),
         left_out: words::left_out(&comparison.order, comparison.boundary),
@@ -248,6 +249,9 @@ fn pair_lines(comparison: &Comparison, a: usize, b: usize) -> String {
 /// The swings that are asked for.
 pub fn asked_swings(comparison: &Comparison, asked: &Asked) -> Vec<Swing> {
     let (a, b) = asked.pair;
+    if asked.most == 0 {
+        return Vec::new();
+    }
     if asked.rows.is_empty() {
         return swings(comparison, a, b, asked.indicator);
     }

@@ -1,6 +1,7 @@
 //! What the page may ask, in Rust's terms.
 
 use std::cell::RefCell;
+use std::rc::Rc;
 
 use faceload_core::analysis::{Draws, Kept, Settings, Swing};
 use faceload_core::comparison::{CompareFault, Comparison, compare};
@@ -43,13 +44,15 @@ pub struct Asked {
 
 /// What is on the screen.
 pub struct OnScreen {
-    pub comparison: Comparison,
+    pub comparison: Rc<Comparison>,
     pub pair: (usize, usize),
     pub indicator: Indicator,
     pub swings: Vec<Swing>,
     pub intervals: Vec<Vec<[f64; 5]>>,
     /// What was asked: the order's text, per what, and what is counted.
     of: [String; 3],
+    /// What was moved by hand.
+    moved: Vec<(String, f64)>,
 }
 
 /// Looks at what is on the screen.
@@ -162,24 +165,29 @@ pub fn compare_text(order: &str, per: &str, boundary: &str) -> Result<String, Ve
 pub fn view(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
     with_tables(|tables| {
         let of = [order, &asked.per, &asked.boundary].map(str::to_owned);
-        // While a slider moves only values change.
-        let moved = SHOWN.with_borrow(|shown| {
-            let shown = shown.as_ref().filter(|shown| !asked.rows.is_empty() && shown.of == of)?;
-            shown.comparison.moved(tables, &asked.moved)
+        let kept = SHOWN.with_borrow(|shown| {
+            let shown = shown.as_ref().filter(|shown| shown.of == of)?;
+            if shown.moved == asked.moved {
+                return Some(Ok(Rc::clone(&shown.comparison)));
+            }
+            // While a slider moves only values change.
+            let moved = if asked.rows.is_empty() { None } else { shown.comparison.moved(tables, &asked.moved) };
+            moved.map(|moved| moved.map(Rc::new))
         });
-        let comparison = match moved {
-            Some(moved) => moved.map_err(not_compared)?,
-            None => compared(tables, ORDER, order, &asked.per, &asked.boundary, &asked.moved)?,
+        let comparison = match kept {
+            Some(kept) => kept.map_err(not_compared)?,
+            None => Rc::new(compared(tables, ORDER, order, &asked.per, &asked.boundary, &asked.moved)?),
         };
         let indicator = indicator(&asked.indicator)?;
         let last = comparison.models.len() - 1;
         let pair = (asked.pair.0.min(last), asked.pair.1.min(last));
+        let moved = asked.moved.clone();
         let asked = viewing::Asked { pair, indicator, most: asked.most, rows: asked.rows.clone() };
         let mut swings = viewing::asked_swings(&comparison, &asked);
         let view = viewing::view(tables, &comparison, &asked, &swings);
         let text = serde_json::to_string(&view).map_err(|error| vec![plain(error.to_string())])?;
         swings.truncate(asked.most);
-        SHOWN.set(Some(OnScreen { comparison, pair, indicator, swings, intervals: Vec::new(), of }));
+        SHOWN.set(Some(OnScreen { comparison, pair, indicator, swings, intervals: Vec::new(), of, moved }));
         Ok(text)
     })
 }
@@ -193,7 +201,7 @@ pub fn explain(alternative: &str, id: &str, job: Option<usize>) -> Result<String
             let comparison = &shown.comparison;
             let model = match job {
                 Some(job) => job_lines::model(comparison, alternative, job)?,
-                None => std::rc::Rc::new(comparison.model(alternative)?.clone()),
+                None => Rc::new(comparison.model(alternative)?.clone()),
             };
             Some(explaining::explain(tables, &model, indicator, comparison.per))
         });

@@ -1,16 +1,16 @@
 //! The page: one HTML file, `target/page/faceload.html`, that opens from a disk.
 //!
 //! `www/index.html` names its styles and scripts by plain tags, one a line:
-//! `<link rel="stylesheet" href="x.css">` and `<script src="x.js"></script>`. Each is replaced by the
-//! file's text without its comments (`page/shorter.rs`), in that order. In front of the first script stand two more that the page relies on:
+//! `<link rel="stylesheet" href="x.css">` and `<script src="x.js"></script>`. A style is replaced by the file's text without its
+//! comments (`page/shorter.rs`), and so is the first script, `www/unpack.js`. All other scripts are packed in their order with the
+//! wasm, wasm-bindgen's glue and the worker's script, in front of the first:
 //!
-//! - `<script type="text/plain" id="wasm" data-packed="deflate-raw" data-size="…">`: the wasm, packed, as letters
-//!   (`page/letters.rs`). `new DecompressionStream(element.dataset.packed)` opens it; without it the page says so.
-//! - `<script id="glue">`: sets the global `wasm_bindgen`; `wasm_bindgen({ module_or_path: bytes })`
-//!   starts it. A worker takes the same text by `textContent`.
+//! - `<script type="text/plain" id="packed" data-packed="deflate-raw" data-size="…" data-parts="glue:… …">`: their bytes one
+//!   after another, packed, as letters (`page/letters.rs`). `new DecompressionStream(element.dataset.packed)` opens it; without
+//!   it the page says so.
+//! - The glue sets the global `wasm_bindgen`; `wasm_bindgen({ module_or_path: module })` starts it. A worker takes the same text.
 //!
-//! `<script type="text/plain" id="worker" src="x.js"></script>` stays data: the page starts its worker
-//! from the glue and this text.
+//! `<script type="text/plain" src="x.js"></script>` is the worker's.
 //!
 //! The policy follows `<meta charset="utf-8">`. All scripts are classic: from a disk a browser runs
 //! no module.

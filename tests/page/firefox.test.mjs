@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
 import { startFirefox } from "./firefox.mjs";
-import { asked, commandLine, folder, pageAddress, pageFile, printed, shots, withoutWasm } from "./place.mjs";
+import { asked, commandLine, folder, pageAddress, pageFile, printed, shots, withoutPacked } from "./place.mjs";
 
 let firefox;
 before(async () => {
@@ -57,7 +57,7 @@ test("firefox shows another picture without the wasm", async () => {
   await firefox.open(pageAddress);
   const whole = await firefox.picture();
   const cut = join(folder, "without-wasm.html");
-  writeFileSync(cut, withoutWasm(readFileSync(pageFile, "utf8")));
+  writeFileSync(cut, withoutPacked(readFileSync(pageFile, "utf8")));
   assert.equal(await firefox.open(pathToFileURL(cut).href), "failed");
   assert.ok(!whole.equals(await firefox.picture()));
 });

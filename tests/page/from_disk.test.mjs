@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
 import { openPage, startBrowser, themes, until, widths, wordsOf } from "./browser.mjs";
-import { folder, pageFile, shots, withoutWasm } from "./place.mjs";
+import { folder, pageFile, shots, withoutPacked } from "./place.mjs";
 
 let browser;
 before(async () => {
@@ -73,13 +73,25 @@ test("prints", async () => {
   await page.context().close();
 });
 
-test("without its wasm the page says so in words", async () => {
+test("without what is packed the page says so in words", async () => {
   const cut = join(folder, "without-wasm.html");
-  writeFileSync(cut, withoutWasm(readFileSync(pageFile, "utf8")));
+  writeFileSync(cut, withoutPacked(readFileSync(pageFile, "utf8")));
   const address = pathToFileURL(cut).href;
   const { page } = await openPage(browser, { address, state: "failed" });
   const words = (await wordsOf(page, "#answer")).trim();
   assert.ok(words.length > 20, `a reason a reader understands, got: ${words}`);
+  await page.context().close();
+});
+
+test("a script that the policy does not name is not run, and the page says so", async () => {
+  const changed = join(folder, "other-policy.html");
+  const html = readFileSync(pageFile, "utf8");
+  const other = html.replace(/('sha256-[^']+') ('sha256-[^']+') 'sha256-[^']+' 'wasm-unsafe-eval'/, "$1 $2 'wasm-unsafe-eval'");
+  assert.notEqual(other, html);
+  writeFileSync(changed, other);
+  const { page, complaints } = await openPage(browser, { address: pathToFileURL(changed).href, state: "failed" });
+  assert.match(await wordsOf(page, "#answer"), /its scripts are damaged/);
+  assert.match(complaints.join("\n"), /Content Security Policy/);
   await page.context().close();
 });
 

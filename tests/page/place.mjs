@@ -33,9 +33,9 @@ export function printed(order, command, ...options) {
   }
 }
 
-// The page's text with its wasm taken out; the policy still holds, as data is not part of it.
-export function withoutWasm(html) {
-  const cut = html.replace(/(<script type="text\/plain" id="wasm"[^>]*>)[^<]*/, "$1");
-  if (cut.length > html.length - 1000) throw new Error("no wasm was found in the page");
+// The page's text with what is packed taken out; the policy still holds, as data is not part of it.
+export function withoutPacked(html) {
+  const cut = html.replace(/(<script type="text\/plain" id="packed"[^>]*>)[^<]*/, "$1");
+  if (cut.length > html.length - 1000) throw new Error("nothing packed was found in the page");
   return cut;
 }

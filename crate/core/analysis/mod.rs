@@ -38,7 +38,7 @@ pub use pair_draws::{PairPoint, Pairing};
 pub use program::Program;
 pub use root::{Itp, itp};
 pub use sum::{Product, Sum, load};
-pub use swing::{Swing, moved, swings, swings_of};
+pub use swing::{Swing, swings, swings_of};
 pub use switches::{Switched, switches, switches_in};
 pub use variance::{Moments, Variance};
 

@@ -32,18 +32,6 @@ impl Swing {
     }
 }
 
-/// The difference b - a with one input at a value given in its unit; an alternative that states
-/// its own value keeps it. None where the pair shares no job.
-pub fn moved(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, input: InputId, value: f64) -> Option<f64> {
-    let (first, second) = comparison.of_pair(a, b)?;
-    let difference = comparison.difference(a, b, indicator)?.value();
-    let change = |model: &Model| {
-        let base = value * model.book.input(input).unit.base();
-        model.change(indicator, comparison.per, input, base, |part| part.plan.book.input(input).origin != Origin::Override)
-    };
-    Some(difference + change(&second) - change(&first))
-}
-
 /// Every input that can move the difference b - a, the widest swing first.
 pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> Vec<Swing> {
     let mut swings = swings_of(comparison, a, b, indicator, |_| true);
@@ -55,6 +43,7 @@ pub fn swings(comparison: &Comparison, a: usize, b: usize, indicator: Indicator)
 /// The swings of the inputs that are wanted by id, in the order of the tables.
 pub fn swings_of(comparison: &Comparison, a: usize, b: usize, indicator: Indicator, wanted: impl Fn(&str) -> bool) -> Vec<Swing> {
     let Some((first, second)) = comparison.of_pair(a, b) else { return Vec::new() };
+    let Some(difference) = comparison.difference(a, b, indicator) else { return Vec::new() };
     let mut inputs = first.inputs_of(indicator, comparison.per);
     inputs.extend(second.inputs_of(indicator, comparison.per));
     let books: Vec<&Book> = [&first, &second].iter().flat_map(|model| model.parts.iter().map(|part| &part.plan.book)).collect();
@@ -64,8 +53,13 @@ pub fn swings_of(comparison: &Comparison, a: usize, b: usize, indicator: Indicat
             // The row as the alternative has it that did not replace it.
             let row = books.iter().map(|book| book.input(input)).find(|row| row.spread != Spread::Fixed && wanted(&row.id))?;
             let ends = row.ends();
-            let at = |value| moved(comparison, a, b, indicator, input, value);
-            Some(Swing { input, ends, at_low: at(ends.0)?, at_high: at(ends.1)? })
+            // An alternative that states its own value keeps it.
+            let change = |model: &Model, value: f64| {
+                let base = value * model.book.input(input).unit.base();
+                model.change(indicator, comparison.per, input, base, |part| part.plan.book.input(input).origin != Origin::Override)
+            };
+            let at = |value| difference.value() + change(&second, value) - change(&first, value);
+            Some(Swing { input, ends, at_low: at(ends.0), at_high: at(ends.1) })
         })
         .collect()
 }

@@ -61,14 +61,17 @@ pub struct Term {
 impl Term {
     /// The product's value.
     pub fn value(&self, activity: &Activity, values: &[f64]) -> f64 {
-        let mut product = self.coefficient;
-        if let Some(symbol) = self.measure {
-            product *= activity.count(symbol);
-        }
-        for (id, form) in &self.inputs {
-            product *= form.at(values[id.index()]);
-        }
-        product
+        let counted = self.measure.map_or(self.coefficient, |symbol| self.coefficient * activity.count(symbol));
+        self.times_inputs(counted, values)
+    }
+
+    /// What one of its measure adds.
+    pub fn rate(&self, values: &[f64]) -> f64 {
+        self.times_inputs(self.coefficient, values)
+    }
+
+    fn times_inputs(&self, number: f64, values: &[f64]) -> f64 {
+        self.inputs.iter().fold(number, |product, (id, form)| product * form.at(values[id.index()]))
     }
 
     fn same_product(&self, other: &Self) -> bool {

@@ -4,7 +4,7 @@
 
 use super::PlanFault;
 use crate::factors::{Input, Origin, TableFault};
-use crate::inventory::{Activity, Book, Flow, Material, Part, Term, Terms, What};
+use crate::inventory::{Book, Flow, Material, Part, Terms, What};
 use crate::order::Order;
 
 /// How far from one the shares may sum.
@@ -44,7 +44,7 @@ fn share_rows(material: &Material) -> Vec<&'static str> {
 
 /// A formula's value where every measure counts one: negative only where its inputs are at odds.
 fn for_one(terms: &Terms, values: &[f64]) -> f64 {
-    terms.0.iter().map(|term| Term { measure: None, ..term.clone() }.value(&Activity::default(), values)).sum()
+    terms.0.iter().map(|term| term.rate(values)).sum()
 }
 
 fn fault(order: &Order, inputs: &[&Input], came: &str, wanted: &str, help: &str) -> PlanFault {

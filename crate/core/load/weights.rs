@@ -6,7 +6,7 @@
 use std::collections::BTreeMap;
 
 use super::{Contribution, Indicator};
-use crate::inventory::{Activity, Stage, Symbol, Term};
+use crate::inventory::{Activity, Stage, Symbol};
 
 /// Loads by indicator: of the first set of faces, and of the visits to it.
 pub(super) type Loads = [[f64; 2]; Indicator::ALL.len()];
@@ -24,7 +24,7 @@ impl Weights {
             let factor = one.factor.value(&nothing, values);
             for term in &one.amount.0 {
                 let Some(symbol) = term.measure else { continue };
-                let rate = Term { measure: None, ..term.clone() }.value(&nothing, values);
+                let rate = term.rate(values);
                 let loads = weights.entry(symbol).or_insert([[0.0; 2]; Indicator::ALL.len()]);
                 loads[one.indicator as usize][usize::from(one.stage == Stage::Service)] += rate * factor;
             }

@@ -5,6 +5,8 @@
 
 #![deny(clippy::disallowed_methods)]
 
+use std::borrow::Cow;
+
 /// Why a text is no number.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum NumberFault {
@@ -36,8 +38,7 @@ pub fn read_number(text: &str) -> Result<f64, NumberFault> {
         // A short whole number is the usual case.
         return Ok(plain.bytes().fold(0.0, |number, digit| number * 10.0 + f64::from(digit - b'0')));
     }
-    let digits: String = text.trim().chars().filter(|c| !matches!(c, '\u{202f}' | '\u{2009}' | '\u{a0}')).collect();
-    let digits = digits.replace('\u{2212}', "-");
+    let digits = if plain.is_ascii() { Cow::Borrowed(plain) } else { Cow::Owned(in_ascii(plain)) };
     if digits.is_empty() {
         return Err(NumberFault::Empty);
     }
@@ -52,6 +53,11 @@ pub fn read_number(text: &str) -> Result<f64, NumberFault> {
         Some(_) => Err(NumberFault::TooLarge),
         None => Err(NumberFault::NotANumber),
     }
+}
+
+/// Without the narrow spaces that set groups apart, and with a hyphen for a minus.
+fn in_ascii(text: &str) -> String {
+    text.chars().filter(|c| !matches!(c, '\u{202f}' | '\u{2009}' | '\u{a0}')).map(|c| if c == '\u{2212}' { '-' } else { c }).collect()
 }
 
 /// The float nearest to a decimal number, infinite beyond the largest: what the standard library reads, by the reader

@@ -1,4 +1,4 @@
-//! Putting the page together: index.html with its styles, scripts, glue and wasm inside.
+//! Putting the page together: index.html with its styles and one script, and all else packed inside.
 
 use super::shorter::{Written, shorter};
 use super::{letters, policy, read};
@@ -8,40 +8,40 @@ const CHARSET: &str = "<meta charset=\"utf-8\">";
 const STYLE: (&str, &str) = ("<link rel=\"stylesheet\" href=\"", "\">");
 const SCRIPT: (&str, &str) = ("<script src=\"", "\"></script>");
 /// A script's text as data: a worker is started from it.
-const WORKER: (&str, &str) = ("<script type=\"text/plain\" id=\"worker\" src=\"", "\"></script>");
+const WORKER: (&str, &str) = ("<script type=\"text/plain\" src=\"", "\"></script>");
 /// What would end a script's element, or open another.
 const BREAKS_OUT: [&str; 3] = ["</script", "<script", "<!--"];
-/// 10 is the strongest level that miniz_oxide has.
-const LEVEL: u8 = 10;
 
 /// The page made from the files of `www`, the glue and the wasm.
 pub fn assemble(www: &Path, glue: &str, wasm: &[u8]) -> Result<String, String> {
     let index = text(&www.join("index.html"))?;
-    let mut page = Page::default();
+    let mut page = Page { glue: shorter(glue, Written::Script), ..Page::default() };
     for line in index.lines() {
         let tag = line.trim();
+        let file = |name: &str| text(&www.join(name_of_file(name)?));
         if let Some(name) = between(tag, STYLE) {
-            page.style(&name_of_file(name)?, &text(&www.join(name))?)?;
+            page.style(name, &file(name)?)?;
         } else if let Some(name) = between(tag, SCRIPT) {
-            if page.scripts.is_empty() {
-                page.data(wasm);
-                page.script(" id=\"glue\"", "the glue of wasm-bindgen", glue)?;
-            }
-            page.script("", &name_of_file(name)?, &text(&www.join(name))?)?;
+            page.script(name, &file(name)?)?;
         } else if let Some(name) = between(tag, WORKER) {
-            page.worker(&name_of_file(name)?, &text(&www.join(name))?)?;
+            page.worker = shorter(&file(name)?, Written::Script);
         } else {
             page.plain(line)?;
         }
     }
-    page.finish()
+    page.finish(wasm)
 }
 
 #[derive(Default)]
 struct Page {
     html: String,
-    scripts: Vec<String>,
     styles: Vec<String>,
+    /// The script that stands as it is, and where it does in the text.
+    first: Option<(usize, String)>,
+    glue: String,
+    worker: String,
+    /// All other scripts, one after another.
+    scripts: String,
 }
 
 impl Page {
@@ -70,35 +70,38 @@ impl Page {
         Ok(())
     }
 
-    fn worker(&mut self, name: &str, text: &str) -> Result<(), String> {
+    fn script(&mut self, name: &str, text: &str) -> Result<(), String> {
         let text = shorter(text, Written::Script);
-        refuse(name, &text, &BREAKS_OUT)?;
-        self.html.push_str(&format!("<script type=\"text/plain\" id=\"worker\">{text}</script>\n"));
-        Ok(())
-    }
-
-    fn script(&mut self, attribute: &str, name: &str, text: &str) -> Result<(), String> {
-        let text = shorter(text, Written::Script);
-        refuse(name, &text, &BREAKS_OUT)?;
-        self.html.push_str(&format!("<script{attribute}>{text}</script>\n"));
-        self.scripts.push(text);
-        Ok(())
-    }
-
-    fn data(&mut self, wasm: &[u8]) {
-        let packed = miniz_oxide::deflate::compress_to_vec(wasm, LEVEL);
-        let size = packed.len();
-        self.html.push_str(&format!("<script type=\"text/plain\" id=\"wasm\" data-packed=\"deflate-raw\" data-size=\"{size}\">"));
-        self.html.push_str(&letters::of(&packed));
-        self.html.push_str("</script>\n");
-    }
-
-    fn finish(self) -> Result<String, String> {
-        if self.scripts.is_empty() {
-            return Err("index.html: no script asks for the wasm".into());
+        if self.first.is_some() {
+            self.scripts.push_str(&text);
+            return Ok(());
         }
-        let policy = policy::policy(&self.scripts, &self.styles);
+        refuse(name, &text, &BREAKS_OUT)?;
+        self.first = Some((self.html.len(), text));
+        Ok(())
+    }
+
+    /// What is packed, as an element of data.
+    fn packed(&self, wasm: &[u8]) -> Result<String, String> {
+        let parts =
+            [("glue", self.glue.as_bytes()), ("worker", self.worker.as_bytes()), ("scripts", self.scripts.as_bytes()), ("wasm", wasm)];
+        let named: Vec<String> = parts.iter().map(|(name, bytes)| format!("{name}:{}", bytes.len())).collect();
+        let packed = deflated(&parts.map(|(_, bytes)| bytes).concat())?;
+        Ok(format!(
+            "<script type=\"text/plain\" id=\"packed\" data-packed=\"deflate-raw\" data-size=\"{}\" data-parts=\"{}\">{}</script>\n",
+            packed.len(),
+            named.join(" "),
+            letters::of(&packed)
+        ))
+    }
+
+    fn finish(mut self, wasm: &[u8]) -> Result<String, String> {
+        let Some((place, first)) = self.first.take() else {
+            return Err("index.html: no script unpacks the wasm".into());
+        };
+        let policy = policy::policy(&[&first, &self.glue, &self.scripts], &self.styles.iter().map(String::as_str).collect::<Vec<_>>());
         let meta = format!("<meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">");
+        self.html.insert_str(place, &format!("{}<script>{first}</script>\n", self.packed(wasm)?));
         let Some((before, after)) = self.html.split_once(CHARSET) else {
             return Err(format!("index.html: {CHARSET} is missing; the policy follows it"));
         };
@@ -107,6 +110,14 @@ impl Page {
         }
         Ok(format!("{before}{CHARSET}\n{meta}{after}"))
     }
+}
+
+/// As small as deflate gets; a pass more of zopfli gains no thousandth.
+fn deflated(bytes: &[u8]) -> Result<Vec<u8>, String> {
+    let mut packed = Vec::new();
+    let options = zopfli::Options { iteration_count: std::num::NonZeroU64::MIN, ..zopfli::Options::default() };
+    zopfli::compress(options, zopfli::Format::Deflate, bytes, &mut packed).map_err(|error| format!("packing: {error}"))?;
+    Ok(packed)
 }
 
 fn between<'a>(tag: &'a str, (front, back): (&str, &str)) -> Option<&'a str> {
