@@ -1,6 +1,7 @@
 // A Firefox of the machine, driven over its own remote protocol (Marionette: length, colon, JSON).
 import { spawn } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { rm } from "node:fs/promises";
 import { connect } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -31,7 +32,8 @@ export async function startFirefox() {
       await Promise.race([ask("Marionette:Quit", { flags: ["eForceQuit"] }), ended]).catch(() => {});
       end();
       await ended;
-      rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+      // Its helper processes end a little later, and write until then.
+      await rm(profile, { recursive: true, force: true, maxRetries: 20 });
     };
     return { ...browser(ask), close };
   } catch (error) {
