@@ -3,21 +3,21 @@
 (() => {
   const packed = document.getElementById("packed");
 
-  /** Letters as bytes: each holds seven bits. As UTF-8 a letter is one byte, or one behind 0xC2. */
+  /** Letters as bytes: two of 91 letters hold 13 bits; `!` stands for `<`. */
   function read(text, size) {
     const letters = new TextEncoder().encode(text);
     const bytes = new Uint8Array(size);
     let place = 0;
     let held = 0;
     let bits = 0;
-    // Counted, since nothing is quick yet that a script does the first time.
-    for (let at = 0; at < letters.length; at += 1) {
-      const letter = letters[at];
-      if (letter === 0xC2) continue;
+    // Counted, and nothing called: nothing is quick yet that a script does the first time.
+    for (let at = 0; at < letters.length; at += 2) {
+      const high = letters[at];
+      const low = letters[at + 1];
       // What is above is let go, and what is beyond the size.
-      held = held << 7 | letter & 127;
-      bits += 7;
-      if (bits >= 8) {
+      held = held << 13 | (high === 33 ? 25 : high - 35) * 91 + (low === 33 ? 25 : low - 35);
+      bits += 13;
+      while (bits >= 8) {
         bits -= 8;
         bytes[place++] = held >> bits;
       }
