@@ -8,6 +8,7 @@ pub mod cautions;
 pub mod document;
 pub mod claims;
 pub mod data;
+pub mod differences;
 pub mod drivers;
 pub mod explain;
 pub mod figure;

@@ -14,7 +14,7 @@ use crate::job_lines::{JobOf, jobs};
 use crate::labels::label;
 use crate::other_units::square_feet;
 use crate::source_list::{SourceOf, behind};
-use crate::{cautions, words};
+use crate::{cautions, differences, words};
 
 /// What the page asks for.
 #[derive(Debug, Clone)]
@@ -231,7 +231,7 @@ fn pair(comparison: &Comparison, a: usize, b: usize) -> PairOf {
         words: format!("{} and {}", id(a), id(b)),
         lines: pair_lines(comparison, a, b),
         sentence: words::pair(comparison, a, b),
-        differences: Indicator::ALL.into_iter().map(|indicator| words::difference(comparison, a, b, indicator)).collect(),
+        differences: Indicator::ALL.into_iter().map(|indicator| differences::difference(comparison, a, b, indicator)).collect(),
     }
 }
 
@@ -281,7 +281,7 @@ fn moves(comparison: &Comparison, asked: &Asked, all: &[Swing]) -> MovesOf {
     MovesOf {
         pair: asked.pair,
         indicator: asked.indicator.id(),
-        now: words::difference(comparison, a, b, asked.indicator),
+        now: differences::single_values(comparison, a, b, asked.indicator),
         rest: all.len().saturating_sub(asked.most),
         rows: rows.collect(),
     }

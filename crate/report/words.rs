@@ -3,7 +3,7 @@
 use faceload_core::comparison::{Comparison, Verdict};
 use faceload_core::factors::Basis;
 use faceload_core::in_order;
-use faceload_core::load::{Amount, Indicator};
+use faceload_core::load::{Amount, Indicator, Part};
 use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Order, RouteName};
 use faceload_core::quantity::{Kind, group, write_number};
 use faceload_core::route::route;
@@ -308,11 +308,14 @@ pub(crate) fn helped(comparison: &Comparison, a: usize, b: usize) -> String {
         .filter(|model| model.parts.len() > 1)
         .map(|model| {
             let parts = model.parts.iter().filter(|part| part.m2.base() > 0.0);
-            let parts: Vec<String> = parts
-                .map(|part| format!("{} {} %", part.plan.alternative.id, write_number(part.m2.base() / model.m2.base() * 100.0, 2)))
-                .collect();
-            let parts: Vec<&str> = parts.iter().map(String::as_str).collect();
-            format!("of the m2 for {}, {}", model.alternative.id, join(&parts))
+            let share = |part: &Part| write_number(part.m2.base() / model.m2.base() * 100.0, 2);
+            let made = parts.enumerate().map(|(at, part)| match at {
+                0 => format!("{} makes {} %", part.plan.alternative.id, share(part)),
+                _ => format!("{} {} %", part.plan.alternative.id, share(part)),
+            });
+            let made: Vec<String> = made.collect();
+            let made: Vec<&str> = made.iter().map(String::as_str).collect();
+            format!("of the m2 for {}, {}", model.alternative.id, join(&made))
         })
         .collect();
     if shares.is_empty() { String::new() } else { format!("; {}", shares.join("; ")) }
@@ -327,29 +330,6 @@ pub fn capital(text: &str) -> String {
 /// The same, unless it begins with an id.
 pub fn capital_unless(text: &str, ids: [&str; 2]) -> String {
     if ids.iter().any(|id| text.starts_with(id)) { text.to_owned() } else { capital(text) }
-}
-
-/// How one indicator differs in a pair.
-pub fn difference(comparison: &Comparison, a: usize, b: usize, indicator: Indicator) -> String {
-    let (first, second) = (&comparison.models[a].alternative.id, &comparison.models[b].alternative.id);
-    let Some(difference) = comparison.difference(a, b, indicator) else { return format!("{first} and {second} share no line") };
-    let (lower, higher) = if difference.value() < 0.0 { (second, first) } else { (first, second) };
-    let loads = format!("{first} {}, {second} {} {}", number(difference.first), number(difference.second), indicator.unit());
-    if difference.value() == 0.0 {
-        return format!("{loads}: no difference");
-    }
-    let share = difference.share_of_smaller().map(|share| format!(", {}", percent_more(share))).unwrap_or_default();
-    let more = format!("{higher} {} more than {lower}{share}", number(difference.value().abs()));
-    if difference.verdict == Verdict::AboutTheSame { format!("{loads}: about the same ({more})") } else { format!("{loads}: {more}") }
-}
-
-/// A share more, in words a reader can check: per cent up to a doubling, then times as much.
-fn percent_more(share: f64) -> String {
-    if share < 1.0 {
-        format!("{} % more", write_number(share * 100.0, 2))
-    } else {
-        format!("{} times as much", write_number(1.0 + share, 2))
-    }
 }
 
 /// What is left out of this comparison.

@@ -6,7 +6,7 @@ use faceload_core::load::{Indicator, Per};
 use faceload_core::order::{Boundary, demo};
 use faceload_report::claims::statement::statement;
 use faceload_report::claims::{Around, check, standing_words};
-use faceload_report::{sureness, words};
+use faceload_report::{differences, sureness, words};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 use serde_json::{Value, json};
@@ -36,7 +36,10 @@ fn against(comparison: &Comparison, draws: &Draws) -> Vec<String> {
     for (a, b) in pairs {
         said.extend([sureness::pair(comparison, draws, a, b), words::pair(comparison, a, b)]);
         for indicator in Indicator::ALL {
-            said.extend([sureness::difference_of(comparison, draws, a, b, indicator), words::difference(comparison, a, b, indicator)]);
+            said.extend([
+                sureness::difference_of(comparison, draws, a, b, indicator),
+                differences::difference(comparison, a, b, indicator),
+            ]);
         }
     }
     said.extend(Indicator::ALL.map(|indicator| sureness::ranked(comparison, draws, indicator)));
