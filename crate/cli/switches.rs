@@ -21,7 +21,7 @@ pub struct Arguments {
 /// Runs it.
 pub fn run(arguments: &Arguments) -> Result<String, Failure> {
     let Looked { tables, comparison, pair, indicator } = arguments.looked.looked_at()?;
-    let settings = arguments.draws.scan(2_000)?;
+    let settings = arguments.draws.scan(10_000)?;
     let list = switches(&tables, &comparison, pair, indicator, &flips::OTHER_AREAS, settings);
     let figure = flips::switches(&comparison, pair, indicator, &list);
     arguments.form.show(&figure, &comparison.order, || panel::no_picture("the choices"))

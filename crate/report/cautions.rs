@@ -85,7 +85,7 @@ pub fn unusual(comparison: &Comparison) -> Vec<String> {
         let route = route(plan.alternative.route);
         for job in &comparison.jobs {
             if let Some(why) = route.work(job, &plan.layout).ok().and_then(|work| route.unusual(&work)) {
-                say(format!("{} is not how it is done: {why}", plan.alternative.id), job.line.label.as_str());
+                say(format!("{} is not how it is done, though it is counted: {why}", plan.alternative.id), job.line.label.as_str());
             }
         }
     }

@@ -47,7 +47,7 @@ pub fn figure(comparison: &Comparison, (a, b): (usize, usize), indicator: Indica
     let left = drivers.rows.len() - rows.len();
     let mut tables = vec![Table {
         caption: format!(
-            "{second} less {first}, {unit}: {} with every input at its own value{}. Alone, with others: share of its variance",
+            "{second} minus {first}, {unit}: {} with every input at its own value{}. Alone, with others: share of its variance",
             number(drivers.headline),
             if left > 0 { format!("; {left} more inputs matter less") } else { String::new() }
         ),
@@ -74,7 +74,7 @@ pub fn figure(comparison: &Comparison, (a, b): (usize, usize), indicator: Indica
     }];
     tables.retain(|table| !table.rows.is_empty());
     Figure {
-        heading: format!("What moves {second} less {first} in {}, {}", indicator.label(), comparison.per.words()),
+        heading: format!("What moves {second} minus {first} in {}, {}", indicator.label(), comparison.per.words()),
         sentences: sentences(drivers, ids, &unit),
         tables,
     }

@@ -35,7 +35,7 @@ fn dots(comparison: &Comparison, draws: &Draws, (a, b): (usize, usize), indicato
     let (model, _) = comparison.of_pair(a, b)?;
     let same = (SMALL_SHARE * spread.first.median.min(spread.second.median)).max(comparison.matters(indicator, &model));
     Some(DotsPanel {
-        title: format!("{} less {} in {}", id(b), id(a), indicator.label()),
+        title: format!("{} minus {} in {}", id(b), id(a), indicator.label()),
         unit: unit(comparison, indicator),
         values: quantiles(&pair.differences(), shares).to_vec(),
         less: side(b),

@@ -119,8 +119,8 @@ fn made_in_one_go(comparison: &Comparison, over: &Over) -> Option<String> {
             return tried.to_owned();
         }
         format!(
-            "{tried} As ordered, {} made for stock: the order's own loads are those of the answer, and the mark shows no more than its number of signs.",
-            if lines.len() == 1 { "its line is".to_owned() } else { format!("{stocked} of {} lines are", whole(lines.len() as f64)) }
+            "{tried} This order is not: {} made for stock, where quantity moves little. For it the answer holds, not this line; the mark shows only how many signs it has.",
+            if lines.len() == 1 { "its line is".to_owned() } else { format!("{stocked} of its {} lines are", whole(lines.len() as f64)) }
         )
     })
 }
@@ -154,7 +154,7 @@ pub fn break_even(comparison: &Comparison, (a, b): (usize, usize), indicator: In
                 found.axis.item.clone(),
                 first.to_owned(),
                 second.to_owned(),
-                format!("{second} less {first}"),
+                format!("{second} minus {first}"),
                 "5 %".to_owned(),
                 "95 %".to_owned(),
             ],
@@ -247,7 +247,7 @@ pub fn switches(comparison: &Comparison, (a, b): (usize, usize), indicator: Indi
         .concat(),
         tables: vec![Table {
             caption: format!("{}{}", indicator.unit(), comparison.per.suffix()),
-            columns: ["choice", "set to", first, second, &format!("{second} less {first}"), "middle 90 %", "finding"]
+            columns: ["choice", "set to", first, second, &format!("{second} minus {first}"), "middle 90 %", "finding"]
                 .map(str::to_owned)
                 .to_vec(),
             rows: rows.collect(),
@@ -313,13 +313,13 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, plan: &Mixed) -> Fig
             Cell::from(format!("{} {}", line.label, line.size)),
             Cell::number(f64::from(line.quantity), whole(f64::from(line.quantity))),
             Cell::from(id(chosen.by)),
-            Cell::from(if chosen.clear { "loads clearly less" } else { "first of the list that can" }),
+            Cell::from(if chosen.clear { "loads clearly less" } else { "none clearly less: the first that can" }),
             plain(chosen.load),
             plain(chosen.first),
         ]
     });
     Figure {
-        heading: format!("Each job by whoever clearly loads least in {}", indicator.label()),
+        heading: format!("Each job by the alternative that clearly loads least in {}", indicator.label()),
         sentences: vec![capital(&sentence)],
         tables: vec![Table {
             caption: format!("{unit} for the whole job"),

@@ -83,7 +83,7 @@ pub fn difference(spread: &PairSpread, draws: usize, ids: [&str; 2], singles: (f
         return format!("{loads}: no difference");
     }
     format!(
-        "{loads}; {second} less {first}: {} ({}): {}",
+        "{loads}; {second} minus {first}: {} ({}): {}",
         by_interval(spread.headline, &spread.difference),
         range(&spread.difference),
         finding(spread, draws, ids)
@@ -306,7 +306,7 @@ pub fn figure(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Fig
         let single = comparison.difference(a, b, one.indicator);
         rows.push(intervals(first, single.map(|single| single.first), &one.first, label, &unit));
         rows.push(intervals(second, single.map(|single| single.second), &one.second, label, &unit));
-        rows.push(intervals(&format!("{second} less {first}"), Some(one.headline), &one.difference, label, &unit));
+        rows.push(intervals(&format!("{second} minus {first}"), Some(one.headline), &one.difference, label, &unit));
         if let Some(ratios) = draws.pair(comparison, a, b, one.indicator).and_then(|pair| pair.ratios()) {
             rows.push(intervals(&format!("{second} over {first}"), None, &Interval::of(&ratios), label, ""));
         }

@@ -42,7 +42,7 @@ impl Swings<'_> {
 
     fn heading(&self) -> String {
         let [first, second] = self.ids();
-        format!("What moves {second} less {first} in {}, {}", self.indicator.label(), self.comparison.per.words())
+        format!("What moves {second} minus {first} in {}, {}", self.indicator.label(), self.comparison.per.words())
     }
 
     /// The figure.

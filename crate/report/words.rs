@@ -194,7 +194,7 @@ pub fn moved(comparison: &Comparison) -> Vec<String> {
 /// What is counted.
 pub fn boundary(boundary: Boundary) -> &'static str {
     match boundary {
-        Boundary::Face => "face only: the blank's making, freight and end of life are left out, being equal for all routes",
+        Boundary::Face => "face only: the blank is left out, its making, freight and end of life being equal for all routes",
         Boundary::FaceWithBlank => "face with its blank",
     }
 }

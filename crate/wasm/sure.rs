@@ -253,7 +253,7 @@ pub fn stages(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
 pub fn choices(order: &str, asked: &Asked) -> Result<String, Vec<Fault>> {
     with_tables(|tables| {
         let looked = Looked::at(tables, order, asked)?;
-        let list = switching(tables, &looked.comparison, looked.pair, looked.indicator, &flips::OTHER_AREAS, settings(asked, 500));
+        let list = switching(tables, &looked.comparison, looked.pair, looked.indicator, &flips::OTHER_AREAS, settings(asked, 10_000));
         let switches = flips::switches(&looked.comparison, looked.pair, looked.indicator, &list);
         let plan = flips::mixed(&looked.comparison, looked.indicator, &mixed(&looked.comparison, looked.indicator, settings(asked, 500)));
         text(&[table(switches), table(plan)])

@@ -16,7 +16,7 @@ const FIGURES = [
   ["#flips-found", "break-even", "--draws", "500"],
   ["#map-found", "map", "--draws", "500"],
   ["#sure-found", "spread"],
-  ["#choices-found", "switches", "--draws", "500"],
+  ["#choices-found", "switches", "--draws", "10000"],
   ["#plan-found", "plan", "--draws", "500"],
 ];
 

@@ -33,7 +33,7 @@ fn swing(label: &str, low: f64, high: f64) -> Swing {
 
 pub fn swings(shift: f64) -> SwingsPanel {
     SwingsPanel {
-        title: "Climate: digital less screen printing".to_owned(),
+        title: "Climate: digital minus screen printing".to_owned(),
         unit: "kg CO\u{2082}e per order".to_owned(),
         centre: shift,
         less_label: "digital loads less".to_owned(),

@@ -44,7 +44,7 @@ fn loads(intervals: bool) -> LoadsPanel {
 fn swings() -> SwingsPanel {
     let rows = [("ink laid down, 12 to 30 g/m\u{B2}", 0.2, 0.9), ("signs of one design, 10 to 400", 1.6, -0.4), ("oven exhaust", 0.4, 0.6)];
     SwingsPanel {
-        title: "Climate: digital less screen".to_owned(),
+        title: "Climate: digital minus screen".to_owned(),
         unit: "kg CO\u{2082}e/m\u{B2} of face".to_owned(),
         centre: 0.5,
         less_label: "digital loads less".to_owned(),

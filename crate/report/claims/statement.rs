@@ -220,7 +220,7 @@ fn cautions_of(comparison: &Comparison, ids: [&str; 2]) -> Vec<String> {
     let air = comparison.cautions.iter().filter(|caution| ids.contains(&caution.alternative.as_str())).map(cautions::caution);
     let odd = cautions::unusual(comparison)
         .into_iter()
-        .filter(|line| ids.iter().any(|id| line.contains(&format!(": {id} is not how it is done"))));
+        .filter(|line| ids.iter().any(|id| line.contains(&format!(": {id} is not how it is done, though it is counted"))));
     air.chain(odd).map(|line| format!("{}.", words::capital_unless(&line, ids))).collect()
 }
 

@@ -38,7 +38,9 @@ pub fn section(found: &Found<'_>) -> Node {
         inside.push(paragraph("The rule for the end of life set each way; what it does to the pair:"));
         inside.push(table(&Table {
             caption: "Cut-off: the face is burnt when its blank is melted; reused and landfilled: the face is landfilled".to_owned(),
-            columns: ["", "set to", first, second, &format!("{second} less {first}"), "middle 90 %", "finding"].map(str::to_owned).to_vec(),
+            columns: ["", "set to", first, second, &format!("{second} minus {first}"), "middle 90 %", "finding"]
+                .map(str::to_owned)
+                .to_vec(),
             rows,
             ..Table::default()
         }));

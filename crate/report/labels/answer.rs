@@ -15,7 +15,7 @@ pub(super) const LABELS: &[Label] = &[
     label_of("flips", "Where it flips", Ours),
     label_of("sure", "How sure", Ours),
     label_of("choices", "Choices of method", Ours),
-    label_of("plan", "Each job by whoever loads least", Ours),
+    label_of("plan", "Each job by the alternative that clearly loads least", Ours),
     label_of("sources", "Factors and sources", Ours),
     label_of("credits", "Sources, licences and credits", Ours),
     label_of("arithmetic", "How computed", Ours),
@@ -80,7 +80,7 @@ pub(super) const LABELS: &[Label] = &[
     label_of("looked-at", "these two, closely: here, and in what moves it, where it flips, how sure and choices of method", Ours),
     label_of(
         "swings-note",
-        "Each bar: the difference with one input at its 5 % and at its 95 % point, everything else at its median. A bar that crosses zero turns the ranking.",
+        "Each bar: the difference with one input at its 5 % and at its 95 % point, everything else at its median. Where a bar crosses zero, that input alone can turn which of the two loads less.",
         Ours,
     ),
     label_of("drag", "Drag a slider to try a value.", Ours),
