@@ -26,6 +26,9 @@ pub struct Lane(f64);
 
 #[cfg(target_family = "wasm")]
 impl Lane {
+    /// Of nothing but 0.
+    pub const ZERO: Self = Self(register::f64x2(0.0, 0.0));
+
     /// Of its numbers.
     #[inline(always)]
     pub fn of(numbers: [f64; WIDTH]) -> Self {
@@ -53,6 +56,9 @@ impl Lane {
 
 #[cfg(not(target_family = "wasm"))]
 impl Lane {
+    /// Of nothing but 0.
+    pub const ZERO: Self = Self(0.0);
+
     /// Of its numbers.
     #[inline(always)]
     pub fn of(numbers: [f64; WIDTH]) -> Self {

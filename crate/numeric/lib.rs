@@ -6,18 +6,22 @@
 mod exponential;
 mod form;
 mod lane;
+mod layout;
 mod normal;
 mod order_statistics;
 mod run;
 mod spread;
 mod stream;
+mod table;
 mod wide;
 
 pub use exponential::{exp, ln};
 pub use form::Form;
+pub use layout::Layout;
 pub use normal::{normal_quantile, normal_quantiles};
 pub use order_statistics::order_statistics;
 pub use run::{Load, Step, run};
 pub use spread::{lognormals, triangular, triangulars, uniforms};
 pub use stream::{BLOCK, Design, Stream};
+pub use table::{TILE, Table};
 use wide::wide;

@@ -1,12 +1,22 @@
 //! A run: steps that each make a number of those before, and loads that are sums of products of them, for a few draws at a time.
 
+use std::cell::Cell;
+use std::ops::Range;
+
 use crate::lane::{Lane, WIDTH};
+use crate::layout::{Deed, Layout, ONE, Place, of_column};
+use crate::table::{TILE, Table};
 use crate::{Form, wide};
 
-/// Draws worked on at once.
-const DRAWS: usize = 24;
+/// Draws in a piece: what the widest registers hold, or the page's.
+const PIECE: usize = if WIDTH == 1 { 8 } else { WIDTH };
 
-type Lanes = [Lane; DRAWS / WIDTH];
+type Piece = [Lane; PIECE / WIDTH];
+
+/// What stands in a place. Cells, since what is made may stand where what it is made of stood; in line with what a processor
+/// fetches at once.
+#[repr(align(64))]
+struct Row([Cell<Piece>; TILE / PIECE]);
 
 /// What is made of steps before, by their places.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
@@ -24,99 +34,124 @@ pub enum Step {
 /// A sum of products of two steps, each so many times.
 pub type Load = Vec<(u32, u32, f64)>;
 
-/// Works out every load for the draws of the columns, all of one length; `out` is one load after another.
+/// Works out every load in some draws, the first of which begins a tile, for columns of tables; `out` is one load after another.
 #[inline(never)]
-pub fn run(steps: &[Step], loads: &[Load], columns: &[&[f64]], draws: usize, out: &mut [Vec<f64>]) {
+pub fn run(layout: &Layout, columns: &[(&Table, usize)], draws: Range<usize>, out: &mut [Vec<f64>]) {
     wide(
         #[inline(always)]
-        || run_wide(steps, loads, columns, draws, out),
+        || run_wide(layout, columns, draws, out),
     );
 }
 
 #[inline(always)]
-fn run_wide(steps: &[Step], loads: &[Load], columns: &[&[f64]], draws: usize, out: &mut [Vec<f64>]) {
-    let mut made: Vec<Lanes> = vec![all(1.0); steps.len()];
-    for first in (0..draws).step_by(DRAWS) {
-        let wide = DRAWS.min(draws - first);
-        for (place, step) in steps.iter().enumerate() {
-            let (before, own) = made.split_at_mut(place);
-            let own = &mut own[0];
-            match step {
-                Step::One => {}
-                Step::Form(column, form) => {
-                    let column = &columns[usize::from(*column)][first..first + wide];
-                    let (numbers, rest) = column.as_chunks::<WIDTH>();
-                    for (own, numbers) in own.iter_mut().zip(numbers) {
-                        *own = Lane::of(*numbers);
-                    }
-                    for number in rest {
-                        own[numbers.len()] = Lane::from(*number);
-                    }
-                    take(*form, own);
+fn run_wide(layout: &Layout, columns: &[(&Table, usize)], draws: Range<usize>, out: &mut [Vec<f64>]) {
+    const NONE: Piece = [Lane::ZERO; PIECE / WIDTH];
+    let rows: Vec<Row> = (0..layout.places).map(|_| Row(std::array::from_fn(|_| Cell::new(NONE)))).collect();
+    let row = |place: Place| &rows[usize::from(place)];
+    set(row(ONE), |_| NONE.map(|_| Lane::from(1.0)));
+    for first in draws.clone().step_by(TILE) {
+        // In the order in which they lie: fetched ahead of their use.
+        for (at, (table, column)) in columns.iter().take(layout.columns).enumerate() {
+            let (pieces, _) = table.tile(*column, first / TILE).as_chunks::<PIECE>();
+            set(row(of_column(at)), |at| lanes(&pieces[at]));
+        }
+        let mut out = out.iter_mut();
+        for deed in &layout.deeds {
+            match *deed {
+                Deed::Form(x, form, to) => take(form, row(x), row(to)),
+                Deed::Times(a, b, to) => {
+                    let (a, b) = (row(a), row(b));
+                    set(row(to), |at| times(a.at(at), b.at(at)));
                 }
-                Step::Times(a, b) => *own = times(&before[*a as usize], &before[*b as usize]),
-                Step::Sum(list) => {
-                    let mut sum: Lanes = all(0.0);
-                    for (at, by) in list {
-                        add(&mut sum, &before[*at as usize], f64::from_bits(*by));
+                Deed::Two([(x, by), (y, times)], to) => {
+                    let (x, y) = (row(x), row(y));
+                    set(row(to), |at| more(more(NONE, by, x.at(at)), times, y.at(at)));
+                }
+                Deed::Add(x, by, to) => {
+                    let (x, to) = (row(x), row(to));
+                    set(to, |at| more(to.at(at), by, x.at(at)));
+                }
+                Deed::Product(a, b, by, to) => {
+                    let (a, b) = (row(a), row(b));
+                    set(row(to), |at| more(NONE, by, times(a.at(at), b.at(at))));
+                }
+                Deed::AddProduct(a, b, by, to) => {
+                    let (a, b, to) = (row(a), row(b), row(to));
+                    set(to, |at| more(to.at(at), by, times(a.at(at), b.at(at))));
+                }
+                Deed::Out(from) => {
+                    if let Some(out) = out.next() {
+                        out.extend_from_slice(&numbers(row(from))[..TILE.min(draws.end - first)]);
                     }
-                    *own = sum;
                 }
             }
         }
-        for (out, load) in out.iter_mut().zip(loads) {
-            let mut sum: Lanes = all(0.0);
-            for (amount, factor, by) in load {
-                add(&mut sum, &times(&made[*amount as usize], &made[*factor as usize]), *by);
-            }
-            out.extend_from_slice(&sum.map(Lane::numbers).as_flattened()[..wide]);
-        }
+    }
+}
+
+impl Row {
+    #[inline(always)]
+    fn at(&self, piece: usize) -> Piece {
+        self.0[piece].get()
+    }
+}
+
+/// What stands in each piece of a row.
+#[inline(always)]
+fn set(row: &Row, of: impl Fn(usize) -> Piece) {
+    for (at, piece) in row.0.iter().enumerate() {
+        piece.set(of(at));
     }
 }
 
 #[inline(always)]
-fn all(number: f64) -> Lanes {
-    [number.into(); DRAWS / WIDTH]
-}
-
-/// The form of each, in place: what `Form::at` makes of it.
-#[inline(always)]
-fn take(form: Form, x: &mut Lanes) {
-    match form {
-        Form::PerOnePlus => reciprocals(x, |x| Lane::from(1.0) + x),
-        Form::PerOneMinus => reciprocals(x, |x| Lane::from(1.0) - x),
-        Form::Power(power) => {
-            let once = *x;
-            for _ in 1..power.unsigned_abs() {
-                *x = times(x, &once);
-            }
-            if power < 0 {
-                reciprocals(x, |x| x);
-            }
-        }
+fn times(mut a: Piece, b: Piece) -> Piece {
+    for (a, b) in a.iter_mut().zip(b) {
+        *a = *a * b;
     }
+    a
 }
 
 #[inline(always)]
-fn reciprocals(x: &mut Lanes, of: impl Fn(Lane) -> Lane) {
-    for x in x {
-        *x = Lane::from(1.0) / of(*x);
-    }
-}
-
-#[inline(always)]
-fn times(a: &Lanes, b: &Lanes) -> Lanes {
-    let mut product = *a;
-    for (product, b) in product.iter_mut().zip(b) {
-        *product = *product * *b;
-    }
-    product
-}
-
-#[inline(always)]
-fn add(sum: &mut Lanes, x: &Lanes, by: f64) {
+fn more(mut sum: Piece, by: f64, x: Piece) -> Piece {
     let by = Lane::from(by);
     for (sum, x) in sum.iter_mut().zip(x) {
-        *sum = *sum + by * *x;
+        *sum = *sum + by * x;
+    }
+    sum
+}
+
+#[inline(always)]
+fn lanes(numbers: &[f64; PIECE]) -> Piece {
+    let (lanes, _) = numbers.as_chunks::<WIDTH>();
+    let mut piece = [Lane::ZERO; PIECE / WIDTH];
+    for (piece, numbers) in piece.iter_mut().zip(lanes) {
+        *piece = Lane::of(*numbers);
+    }
+    piece
+}
+
+#[inline(always)]
+fn numbers(row: &Row) -> [f64; TILE] {
+    let mut numbers = [0.0; TILE];
+    let (pieces, _) = numbers.as_chunks_mut::<PIECE>();
+    for (numbers, piece) in pieces.iter_mut().zip(&row.0) {
+        numbers.copy_from_slice(piece.get().map(Lane::numbers).as_flattened());
+    }
+    numbers
+}
+
+/// The form of each: what `Form::at` makes of it.
+#[inline(always)]
+fn take(form: Form, x: &Row, to: &Row) {
+    let one = Lane::from(1.0);
+    match form {
+        Form::PerOnePlus => set(to, |at| x.at(at).map(|x| one / (one + x))),
+        Form::PerOneMinus => set(to, |at| x.at(at).map(|x| one / (one - x))),
+        Form::Power(power) => set(to, |at| {
+            let once = x.at(at);
+            let product = (1..power.unsigned_abs()).fold(once, |product, _| times(product, once));
+            if power < 0 { product.map(|product| one / product) } else { product }
+        }),
     }
 }

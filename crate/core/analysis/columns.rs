@@ -24,6 +24,8 @@ pub struct Columns {
     known: BTreeMap<(usize, Option<RouteName>), ColumnId>,
     /// Of each plan, the inputs that were asked for.
     plans: Vec<(Rc<Plan>, Vec<Looked>)>,
+    /// The plan that was asked for last.
+    last: usize,
 }
 
 impl Columns {
@@ -34,10 +36,14 @@ impl Columns {
 
     /// The column of an input of a part; none where it is not drawn.
     fn of(&mut self, part: &Part, input: usize) -> Option<ColumnId> {
-        let plan = self.plans.iter().position(|(plan, _)| Rc::ptr_eq(plan, &part.plan)).unwrap_or_else(|| {
-            self.plans.push((Rc::clone(&part.plan), vec![None; part.plan.values().len()]));
-            self.plans.len() - 1
-        });
+        let is_it = |(plan, _): &(Rc<Plan>, _)| Rc::ptr_eq(plan, &part.plan);
+        if !self.plans.get(self.last).is_some_and(is_it) {
+            self.last = self.plans.iter().position(is_it).unwrap_or_else(|| {
+                self.plans.push((Rc::clone(&part.plan), vec![None; part.plan.values().len()]));
+                self.plans.len() - 1
+            });
+        }
+        let plan = self.last;
         if let Some(known) = self.plans[plan].1[input] {
             return known;
         }

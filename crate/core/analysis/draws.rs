@@ -6,6 +6,7 @@
 
 use std::cell::RefCell;
 use std::collections::BTreeMap;
+use std::ops::Range;
 
 use crate::comparison::Comparison;
 use crate::load::{Indicator, Model, Per};
@@ -15,7 +16,7 @@ use super::columns::Columns;
 use super::finding::PairSpread;
 use super::interval::Interval;
 use super::program::Program;
-use faceload_numeric::{BLOCK, Design};
+use faceload_numeric::{BLOCK, Design, Layout, TILE, Table, run};
 
 /// How draws are made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -49,7 +50,17 @@ const BATCH: usize = 10 * BLOCK;
 #[derive(Debug, Default)]
 pub struct Kept {
     settings: Option<(u64, Design, usize)>,
-    values: BTreeMap<String, (Shape, Vec<f64>)>,
+    columns: BTreeMap<String, Column>,
+    /// One for each of the times, and of the threads, that values were drawn.
+    tables: Vec<Table>,
+}
+
+/// Where the values of an input lie.
+#[derive(Debug, Clone, Copy)]
+struct Column {
+    shape: Shape,
+    table: usize,
+    column: usize,
 }
 
 /// A model on which an alternative is looked at: its column of the table, or of a pair on shared jobs.
@@ -147,6 +158,7 @@ impl Draws {
                 push(*b, &jobs, &second);
             }
         }
+        let laid = program.laid();
         let mut loads = vec![Vec::with_capacity(settings.number); program.loads()];
         let mut done = 0;
         while done < settings.number {
@@ -155,8 +167,7 @@ impl Draws {
             let fresh = &mut Kept::default();
             let values = if settings.number <= BATCH { &mut *kept } else { fresh };
             values.fill(columns.list(), done, batch, settings);
-            let values: Vec<&[f64]> = columns.list().iter().map(|(drawn, _)| values.of(drawn)).collect();
-            run(&program, &values, batch, settings.threads, &mut loads);
+            run_shared(&laid, &values.of(columns.list()), batch, settings.threads, &mut loads);
             done += batch;
             if !go_on(done) {
                 break;
@@ -248,32 +259,56 @@ impl Draws {
 }
 
 impl Kept {
-    fn of(&self, drawn: &Drawn) -> &[f64] {
-        self.values.get(&drawn.name()).map_or(&[], |(_, values)| values)
+    /// Where the values of columns lie.
+    fn of(&self, columns: &[(Drawn, Shape)]) -> Vec<(&Table, usize)> {
+        let known = columns.iter().map(|(drawn, _)| self.columns[&drawn.name()]);
+        known.map(|column| (&self.tables[column.table], column.column)).collect()
     }
 
     /// Sees to it that every column has its values for some draws from one on.
     fn fill(&mut self, columns: &[(Drawn, Shape)], first: usize, draws: usize, settings: Settings) {
         let same = (settings.seed, settings.design, settings.number);
         if self.settings != Some(same) {
-            *self = Self { settings: Some(same), values: BTreeMap::new() };
+            *self = Self { settings: Some(same), ..Self::default() };
         }
-        let missing: Vec<&(Drawn, Shape)> = columns
-            .iter()
-            .filter(|(drawn, shape)| self.values.get(&drawn.name()).is_none_or(|(known, values)| known != shape || values.len() != draws))
-            .collect();
-        let made = shared(&missing, settings.threads, |(drawn, shape)| {
-            let stream = drawn.stream(settings);
-            let mut values = vec![0.0; draws];
-            for (block, values) in values.chunks_mut(BLOCK).enumerate() {
-                stream.fill(first / BLOCK + block, values);
-                shape.fill(values);
+        let mut missing: Vec<&(Drawn, Shape)> = Vec::new();
+        for column in columns {
+            match self.columns.get_mut(&column.0.name()) {
+                None => missing.push(column),
+                Some(known) if known.shape != column.1 => {
+                    known.shape = column.1;
+                    fill(&mut self.tables[known.table], known.column, column, first..first + draws, settings);
+                }
+                Some(_) => {}
             }
-            values
-        });
-        for ((drawn, shape), values) in missing.into_iter().zip(made) {
-            self.values.insert(drawn.name(), (*shape, values));
         }
+        let together = missing.len().div_ceil(settings.threads.max(1)).max(1);
+        let parts: Vec<&[&(Drawn, Shape)]> = missing.chunks(together).collect();
+        let made = shared(&parts, settings.threads, |columns| {
+            let mut table = Table::new(columns.len(), draws);
+            for (at, column) in columns.iter().enumerate() {
+                fill(&mut table, at, column, first..first + draws, settings);
+            }
+            table
+        });
+        for (part, table) in parts.into_iter().zip(made) {
+            let place = self.tables.len();
+            let columns = part.iter().enumerate();
+            self.columns.extend(columns.map(|(column, (drawn, shape))| (drawn.name(), Column { shape: *shape, table: place, column })));
+            self.tables.push(table);
+        }
+    }
+}
+
+/// Fills a column of a table with the values of an input in some draws.
+fn fill(table: &mut Table, column: usize, (drawn, shape): &(Drawn, Shape), draws: Range<usize>, settings: Settings) {
+    let stream = drawn.stream(settings);
+    let mut values = [0.0; BLOCK];
+    for from in draws.clone().step_by(BLOCK) {
+        let values = &mut values[..BLOCK.min(draws.end - from)];
+        stream.fill(from / BLOCK, values);
+        shape.fill(values);
+        table.put(column, from - draws.start, values);
     }
 }
 
@@ -285,9 +320,8 @@ pub fn loads_of(models: &[&Model], indicators: &[Indicator], per: Per, settings:
         program.push(model, indicators, per, &mut columns);
     }
     kept.fill(columns.list(), 0, settings.number, settings);
-    let values: Vec<&[f64]> = columns.list().iter().map(|(drawn, _)| kept.of(drawn)).collect();
     let mut loads = vec![Vec::with_capacity(settings.number); program.loads()];
-    program.run(&values, settings.number, &mut loads);
+    run(&program.laid(), &kept.of(columns.list()), 0..settings.number, &mut loads);
     loads
 }
 
@@ -297,14 +331,16 @@ pub fn differences_of(models: [&Model; 2], indicator: Indicator, per: Per, setti
     PairDraws { first: &loads[0], second: &loads[1] }.differences()
 }
 
-/// Runs a program on a batch, its draws cut into as many pieces as there are threads.
-fn run(program: &Program, values: &[&[f64]], draws: usize, threads: usize, loads: &mut [Vec<f64>]) {
-    let piece = draws.div_ceil(threads.max(1)).max(1);
-    let pieces: Vec<(usize, usize)> = (0..draws).step_by(piece).map(|from| (from, draws.min(from + piece))).collect();
-    let made = shared(&pieces, threads, |(from, to)| {
-        let values: Vec<&[f64]> = values.iter().map(|column| &column[*from..*to]).collect();
-        let mut out = vec![Vec::with_capacity(to - from); loads.len()];
-        program.run(&values, to - from, &mut out);
+/// Runs on a batch, its draws cut into as many pieces as there are threads.
+fn run_shared(laid: &Layout, values: &[(&Table, usize)], draws: usize, threads: usize, loads: &mut [Vec<f64>]) {
+    if threads <= 1 {
+        return run(laid, values, 0..draws, loads);
+    }
+    let piece = draws.div_ceil(threads).next_multiple_of(TILE);
+    let pieces: Vec<Range<usize>> = (0..draws).step_by(piece).map(|from| from..draws.min(from + piece)).collect();
+    let made = shared(&pieces, threads, |draws| {
+        let mut out = vec![Vec::with_capacity(draws.len()); loads.len()];
+        run(laid, values, draws.clone(), &mut out);
         out
     });
     for piece in made {

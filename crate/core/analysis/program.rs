@@ -5,7 +5,7 @@
 
 use std::rc::Rc;
 
-use faceload_numeric::{Load, Step, run};
+use faceload_numeric::{Layout, Load, Step, Table, run};
 
 use crate::in_order;
 use crate::inventory::{Form, Terms as Formula};
@@ -118,8 +118,18 @@ impl Program {
         self.steps.list().iter().map(step).chain(self.loads.iter().map(load)).collect()
     }
 
+    /// The steps in the order that they are run in.
+    pub fn laid(&self) -> Layout {
+        Layout::of(self.steps.list(), &self.loads)
+    }
+
     /// Works out every load for the draws of the columns, all of one length; `out` is one load after another.
     pub fn run(&self, columns: &[&[f64]], draws: usize, out: &mut [Vec<f64>]) {
-        run(self.steps.list(), &self.loads, columns, draws, out);
+        let mut table = Table::new(columns.len(), draws);
+        for (at, values) in columns.iter().enumerate() {
+            table.put(at, 0, values);
+        }
+        let columns: Vec<(&Table, usize)> = (0..columns.len()).map(|at| (&table, at)).collect();
+        run(&self.laid(), &columns, 0..draws, out);
     }
 }

@@ -64,15 +64,17 @@ fn main() -> Result<(), String> {
         return Ok(());
     }
     let plain = Settings { design: Design::Plain, ..Settings::default() };
-    if words.iter().any(|word| word == "--once") {
-        // One timing a line, for a run in turn with another program.
-        let start = std::time::Instant::now();
-        let mut kept = Kept::default();
-        black_box(drawn(&county, plain, &mut kept));
-        let nothing = start.elapsed().as_secs_f64() * 1e3;
-        let start = std::time::Instant::now();
-        black_box(drawn(&county, plain, &mut kept));
-        println!("{nothing} {}", start.elapsed().as_secs_f64() * 1e3);
+    if words.iter().any(|word| word == "--in-turn") {
+        // One timing for each line that comes in, for a run in turn with another program.
+        for _ in std::io::stdin().lines() {
+            let start = std::time::Instant::now();
+            let mut kept = Kept::default();
+            black_box(drawn(&county, plain, &mut kept));
+            let nothing = start.elapsed().as_secs_f64() * 1e3;
+            let start = std::time::Instant::now();
+            black_box(drawn(&county, plain, &mut kept));
+            println!("{nothing} {}", start.elapsed().as_secs_f64() * 1e3);
+        }
         return Ok(());
     }
     let stop = compared(&tables, "stop")?;
