@@ -55,8 +55,10 @@ impl Written {
     /// Puts a row in place of the one with its key, or beside the others; whether anything is now other than before.
     pub fn put(&mut self, keyed: Keyed, key: &str, file: &str, cells: &[&str]) -> bool {
         let line = format!("{file}\t{}", cells.join("\t"));
-        let before = self.0.insert((keyed, key.to_owned()), line.clone());
-        before.is_none_or(|before| before != line)
+        let known = self.0.entry((keyed, key.to_owned())).or_default();
+        let changed = *known != line;
+        *known = line;
+        changed
     }
 
     /// The fingerprint of all of them.

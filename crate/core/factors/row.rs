@@ -110,12 +110,15 @@ impl Row<'_> {
         let spread = self.word("spread", Spread::read, "lognormal, triangular, uniform or fixed", Spread::Fixed);
         let scope =
             if origin == Origin::Practice { self.word("scope", Scope::read, "shop, route or choice", Scope::Shop) } else { Scope::Shop };
+        let id = self.name("id", |c| c.is_ascii_lowercase() || c.is_ascii_digit() || ".-".contains(c), "an id of a-z, 0-9, `.` and `-`");
+        let item = self.filled("item");
+        let value = self.number(value);
         let input = Input {
-            id: self.name("id", |c| c.is_ascii_lowercase() || c.is_ascii_digit() || ".-".contains(c), "an id of a-z, 0-9, `.` and `-`"),
-            item: self.filled("item"),
+            id,
+            item,
             unit,
-            value: self.number(value),
-            centre: self.number(value),
+            value,
+            centre: value,
             low: self.number("low"),
             high: self.number("high"),
             spread,
