@@ -24,6 +24,7 @@
     } else if (view.pairs.length > 0) {
       parts.push(element("p", { class: "sentence" }, lead(), faceload.say("no-common")));
     }
+    parts.push(element("p", { class: "quiet", text: `${view.alternatives.map((one) => `${one.id}: ${one.words}`).join("; ")}.` }));
     parts.push(element("p", { class: "sure", text: `${view.boundary_words[0].toUpperCase()}${view.boundary_words.slice(1)}. ${view.how_sure[0].toUpperCase()}${view.how_sure.slice(1)}.` }));
     if (view.compared && view.comparable) parts.push(element("p", { class: "quiet", text: faceload.say("loads-part", { part: view.compared }) }));
     const notes = [...view.moved, ...view.cautions, ...view.dropped].map((text) => element("li", { text }));

@@ -15,28 +15,63 @@ use crate::words::{join, number};
 pub fn reason(reason: &Reason) -> String {
     match reason {
         Reason::Excluded(why) => format!("excluded by the order: {why}"),
-        Reason::Table => "the face is larger than the screen table (`screen.table`)".to_owned(),
-        Reason::Roll => "no roll in stock is wide enough (`layout.roll`), even with a splice".to_owned(),
+        Reason::Table => "the face is larger than the screen table (input screen.table)".to_owned(),
+        Reason::Roll => "no roll in stock is wide enough (input layout.roll), even with a splice".to_owned(),
         Reason::TwoBases => "it shows two colours that exist only as sheeting".to_owned(),
-        Reason::FilmColours => "it shows more colours than a face takes in film (`film.most-colours`)".to_owned(),
+        Reason::FilmColours => "it shows more colours than a face takes in film (input film.most-colours)".to_owned(),
         Reason::WhiteFilm => "white would have to be laid on a coloured base, and film is transparent".to_owned(),
         Reason::LightCopy => "direct-applied copy is white on one dark ground".to_owned(),
         Reason::NothingPrinted => "it shows one colour only: nothing is printed".to_owned(),
     }
 }
 
-/// What alternatives cannot make, a sentence for each alternative and reason.
-pub fn dropped(all: &[Dropped]) -> Vec<String> {
-    let mut groups: Vec<(String, Vec<&str>)> = Vec::new();
-    for one in all {
-        let instead = one.instead.as_ref().map(|id| format!(", so {id} makes it")).unwrap_or_default();
-        let what = format!("{} cannot make it: {}{instead}", one.id, reason(&one.reason));
-        match groups.iter_mut().find(|(known, _)| *known == what) {
-            Some((_, labels)) => labels.push(&one.label),
-            None => groups.push((what, vec![&one.label])),
+/// What is said of an alternative for some jobs.
+type Said<'a> = (String, Vec<&'a str>, Vec<&'a str>);
+
+/// Says it of an alternative for one more job.
+fn say<'a>(said: &mut Vec<Said<'a>>, what: String, id: &'a str, label: &'a str) {
+    match said.iter_mut().find(|(known, ids, _)| *known == what && ids == &[id]) {
+        Some((.., labels)) => labels.push(label),
+        None => said.push((what, vec![id], vec![label])),
+    }
+}
+
+/// One sentence for the alternatives of which the same is said for the same jobs.
+fn together(said: Vec<Said<'_>>, words: impl Fn(&str, usize, &str) -> String) -> Vec<String> {
+    let mut groups: Vec<Said<'_>> = Vec::new();
+    for (what, ids, labels) in said {
+        match groups.iter_mut().find(|(known, _, jobs)| *known == what && *jobs == labels) {
+            Some((_, known, _)) => known.extend(ids),
+            None => groups.push((what, ids, labels)),
         }
     }
-    groups.iter().map(|(what, labels)| format!("{}: {what}", shown(labels))).collect()
+    groups.iter().map(|(what, ids, labels)| format!("{}: {}", shown(labels), words(&join(ids), ids.len(), what))).collect()
+}
+
+/// What alternatives cannot make, a sentence for each reason.
+pub fn dropped(all: &[Dropped]) -> Vec<String> {
+    let mut said = Vec::new();
+    for one in all {
+        let instead = one.instead.as_ref().map(|id| format!(", so {id} makes it")).unwrap_or_default();
+        say(&mut said, format!("{}{instead}", reason(&one.reason)), &one.id, &one.label);
+    }
+    together(said, |ids, _, why| format!("{ids} cannot make it: {why}"))
+}
+
+/// What no shop would do, though it is counted, a sentence for each cause; of some alternatives.
+pub fn odd(comparison: &Comparison, of: impl Fn(&str) -> bool) -> Vec<String> {
+    let mut said = Vec::new();
+    for plan in comparison.models.iter().map(|model| &model.parts[0].plan).filter(|plan| of(&plan.alternative.id)) {
+        let route = route(plan.alternative.route);
+        for job in &comparison.jobs {
+            if let Some(why) = route.work(job, &plan.layout).ok().and_then(|work| route.unusual(&work)) {
+                say(&mut said, why.to_owned(), &plan.alternative.id, &job.line.label);
+            }
+        }
+    }
+    together(said, |ids, number, why| {
+        format!("{ids} {} not how it is done, though it is counted: {why}", if number == 1 { "is" } else { "are" })
+    })
 }
 
 /// A caution about an air flow.
@@ -81,14 +116,6 @@ pub fn unusual(comparison: &Comparison) -> Vec<String> {
         Some((_, labels)) => labels.push(label),
         None => groups.push((cause, vec![label])),
     };
-    for plan in comparison.models.iter().map(|model| &model.parts[0].plan) {
-        let route = route(plan.alternative.route);
-        for job in &comparison.jobs {
-            if let Some(why) = route.work(job, &plan.layout).ok().and_then(|work| route.unusual(&work)) {
-                say(format!("{} is not how it is done, though it is counted: {why}", plan.alternative.id), job.line.label.as_str());
-            }
-        }
-    }
     for job in &comparison.jobs {
         let (line, code) = (&job.line, job.line.code.as_deref().unwrap_or_default());
         if line.artwork.is_none() && line.legend == Legend::Few && job.lines > 1 {
@@ -114,7 +141,8 @@ pub fn unusual(comparison: &Comparison) -> Vec<String> {
             say(format!("{} is far from the proportions of {code}: its loads are for the size as written", line.size), &line.label);
         }
     }
-    groups.iter().map(|(cause, labels)| format!("{}: {cause}", shown(labels))).collect()
+    let codes = groups.iter().map(|(cause, labels)| format!("{}: {cause}", shown(labels)));
+    odd(comparison, |_| true).into_iter().chain(codes).collect()
 }
 
 /// The first few of many labels.

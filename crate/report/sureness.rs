@@ -47,11 +47,11 @@ pub fn drawn(draws: &Draws) -> String {
     let made = count(settings.number as u64, "draw");
     let cut = if settings.number < draws.asked { format!(" of {} asked for", group(&draws.asked.to_string())) } else { String::new() };
     format!(
-        "{made}{cut} of {} inputs, {}, seed {}; what the alternatives share takes one value in a draw",
+        "ranges are the middle 90 % of {made}{cut} of {} inputs; what the alternatives share takes one value in a draw; {}, seed {}",
         draws.inputs,
         match settings.design {
-            faceload_core::analysis::Design::LatinHypercube => "Latin hypercube in blocks of 1\u{202f}000",
-            faceload_core::analysis::Design::Plain => "plain",
+            faceload_core::analysis::Design::LatinHypercube => "a Latin hypercube in blocks of 1\u{202f}000",
+            faceload_core::analysis::Design::Plain => "plain draws",
         },
         settings.seed
     )

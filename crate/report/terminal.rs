@@ -45,7 +45,7 @@ pub fn comparison(comparison: &Comparison, draws: &Draws, between: Option<(usize
             }
         }
     }
-    out.push_str(&wrapped(&format!("({}; a range is the middle 90 % of them)", sureness::drawn(draws)), 2));
+    out.push_str(&wrapped(&format!("({})", sureness::drawn(draws)), 2));
     out.push('\n');
     let on = words::part_of(comparison, &comparison.common);
     let on = if on.is_empty() { String::new() } else { format!(", {on} that all of them can make") };

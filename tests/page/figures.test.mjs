@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { test } from "node:test";
 import { downloaded, settled } from "./browser.mjs";
 import { mapped, orderOf } from "./editing.mjs";
-import { printed } from "./place.mjs";
+import { asWritten, printed } from "./place.mjs";
 import { visits } from "./visit.mjs";
 
 // The page makes fewer draws where a curve or a table asks for many.
@@ -24,7 +24,7 @@ const visit = visits();
 let page;
 
 // A figure as it is shown.
-const shown = (place) => page.locator(`${place} figure`).evaluate((figure) => ({
+const shown = async (place) => asWritten(await page.locator(`${place} figure`).evaluate((figure) => ({
   heading: figure.querySelector("h3").textContent,
   sentences: [...figure.querySelectorAll(":scope > p:not(.saves)")].map((part) => part.textContent),
   tables: [...figure.querySelectorAll("table")].map((table) => ({
@@ -33,7 +33,7 @@ const shown = (place) => page.locator(`${place} figure`).evaluate((figure) => ({
     rows: [...table.tBodies[0].rows].map((row) => [...row.cells].map((cell) =>
       (cell.dataset.value === undefined ? cell.textContent : { value: Number(cell.dataset.value), shown: cell.textContent }))),
   })),
-}));
+})));
 
 async function saved(place, form) {
   await page.evaluate((name) => { for (const part of document.querySelectorAll(`${name}, details:has(${name})`)) part.open = true; }, place);

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
 import { startFirefox } from "./firefox.mjs";
-import { asked, commandLine, folder, pageAddress, pageFile, printed, shots, withoutPacked } from "./place.mjs";
+import { asWritten, asked, commandLine, folder, pageAddress, pageFile, printed, shots, withoutPacked } from "./place.mjs";
 
 let firefox;
 before(async () => {
@@ -47,7 +47,7 @@ test("firefox makes the draws in a worker from a disk, and finds what the comman
   for (const [place, ...words] of [["#flips-found", "break-even", "--draws", "500"], ["#sure-found", "spread"]]) {
     const { heading, sentences } = JSON.parse(printed(order, ...words, "--json"));
     const seen = await firefox.evaluate("return [...document.querySelectorAll(`${arguments[0]} h3, ${arguments[0]} figure > p:not(.saves)`)].map((part) => part.textContent)", [place]);
-    assert.deepEqual(seen, [heading, ...sentences]);
+    assert.deepEqual(asWritten(seen), [heading, ...sentences]);
     assert.ok(await firefox.evaluate("return document.querySelector(`${arguments[0]} img`).naturalWidth > 200", [place]), "with its picture");
   }
   writeFileSync(join(shots, "firefox-1440-draws.png"), await firefox.picture());

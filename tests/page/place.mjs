@@ -39,3 +39,6 @@ export function withoutPacked(html) {
   if (cut.length > html.length - 1000) throw new Error("nothing packed was found in the page");
   return cut;
 }
+
+/** What the page shows as the command line writes it: there a per cent sign stays on the line of its number. */
+export const asWritten = (shown) => JSON.parse(JSON.stringify(shown).replaceAll("\u00a0%", " %"));

@@ -138,7 +138,7 @@ for (const name of ["mouse", "keyboard"]) {
     await settled(page);
     // 5: how much rests on weak data.
     await hand.press("#drivers > summary");
-    assert.match(await page.locator("#drivers-found").innerText(), /\d+ % of the variance rests on inputs of grade D/);
+    assert.match(await page.locator("#drivers-found").innerText(), /\d+\s% of the variance rests on inputs of grade D/);
     // 6: two meter readings, seen marked.
     await own(page, hand, "printer.power.solvent", "1900 W", "meter, week 14");
     await own(page, hand, "oven.exhaust", "0.4 m3/s", "anemometer, week 15");

@@ -218,10 +218,7 @@ fn others(spreads: &[PairSpread], indicator: Indicator, draws: usize, [first, se
 /// Where the air of one of them is short, and what no shop would do.
 fn cautions_of(comparison: &Comparison, ids: [&str; 2]) -> Vec<String> {
     let air = comparison.cautions.iter().filter(|caution| ids.contains(&caution.alternative.as_str())).map(cautions::caution);
-    let odd = cautions::unusual(comparison)
-        .into_iter()
-        .filter(|line| ids.iter().any(|id| line.contains(&format!(": {id} is not how it is done, though it is counted"))));
-    air.chain(odd).map(|line| format!("{}.", words::capital_unless(&line, ids))).collect()
+    air.chain(cautions::odd(comparison, |id| ids.contains(&id))).map(|line| format!("{}.", words::capital_unless(&line, ids))).collect()
 }
 
 /// Whose data it is: generic, or this shop's; and the tables behind it.

@@ -118,7 +118,8 @@ impl Node {
     /// Written as HTML.
     pub fn write(&self, out: &mut String) {
         match self {
-            Self::Words(text) => escape(text, out),
+            // A per cent sign stays on the line of its number.
+            Self::Words(text) => escape(&text.replace(" %", "\u{a0}%"), out),
             Self::Picture { svg, words } => {
                 // What our own drawing is called is what it says.
                 let (head, body) = svg.split_once('>').unwrap_or(("<svg", ""));

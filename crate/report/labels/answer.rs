@@ -77,7 +77,8 @@ pub(super) const LABELS: &[Label] = &[
         Ours,
     ),
     label_of("numbers-open", "Every number opens how it was computed.", Ours),
-    label_of("looked-at", "these two, closely: here, and in what moves it, where it flips, how sure and choices of method", Ours),
+    label_of("two-closely", "Two of them, closely", Ours),
+    label_of("looked-at", "also in what moves it, where it flips, how sure and choices of method", Ours),
     label_of(
         "swings-note",
         "Each bar: the difference with one input at its 5 % and at its 95 % point, everything else at its median. Where a bar crosses zero, that input alone can turn which of the two loads less.",
