@@ -37,7 +37,7 @@ fn say<'a>(said: &mut Vec<Said<'a>>, what: String, id: &'a str, label: &'a str) 
 }
 
 /// One sentence for the alternatives of which the same is said for the same jobs.
-fn together(said: Vec<Said<'_>>, words: impl Fn(&str, usize, &str) -> String) -> Vec<String> {
+fn together(said: Vec<Said<'_>>, words: impl Fn(&str, &str) -> String) -> Vec<String> {
     let mut groups: Vec<Said<'_>> = Vec::new();
     for (what, ids, labels) in said {
         match groups.iter_mut().find(|(known, _, jobs)| *known == what && *jobs == labels) {
@@ -45,7 +45,7 @@ fn together(said: Vec<Said<'_>>, words: impl Fn(&str, usize, &str) -> String) ->
             None => groups.push((what, ids, labels)),
         }
     }
-    groups.iter().map(|(what, ids, labels)| format!("{}: {}", shown(labels), words(&join(ids), ids.len(), what))).collect()
+    groups.iter().map(|(what, ids, labels)| format!("{}: {}", shown(labels), words(&join(ids), what))).collect()
 }
 
 /// What alternatives cannot make, a sentence for each reason.
@@ -55,7 +55,7 @@ pub fn dropped(all: &[Dropped]) -> Vec<String> {
         let instead = one.instead.as_ref().map(|id| format!(", so {id} makes it")).unwrap_or_default();
         say(&mut said, format!("{}{instead}", reason(&one.reason)), &one.id, &one.label);
     }
-    together(said, |ids, _, why| format!("{ids} cannot make it: {why}"))
+    together(said, |ids, why| format!("{ids} cannot make it: {why}"))
 }
 
 /// What no shop would do, though it is counted, a sentence for each cause; of some alternatives.
@@ -69,9 +69,7 @@ pub fn odd(comparison: &Comparison, of: impl Fn(&str) -> bool) -> Vec<String> {
             }
         }
     }
-    together(said, |ids, number, why| {
-        format!("{ids} {} not how it is done, though it is counted: {why}", if number == 1 { "is" } else { "are" })
-    })
+    together(said, |ids, why| format!("counted for {ids} too, though it is not done so: {why}"))
 }
 
 /// A caution about an air flow.

@@ -63,17 +63,18 @@ pub fn break_even_sentences(found: &BreakEven, [first, second]: [&str; 2], indic
             for (begins, ends, second_after) in some {
                 let (before, after) = if *second_after { (first, second) } else { (second, first) };
                 let at = if begins == ends {
-                    format!("at {}", value(axis, *begins))
+                    format!("at {} ({})", value(axis, *begins), axis.item)
                 } else if ends - begins <= 1.0 {
-                    format!("between {} and {}", value(axis, *begins), value(axis, *ends))
+                    format!("between {} and {} ({})", value(axis, *begins), value(axis, *ends), axis.item)
                 } else {
                     format!(
-                        "from {} to {}, changing more than once there because a roll holds whole rows",
+                        "from {} to {} ({}), changing more than once there because a roll holds whole rows",
                         value(axis, *begins),
-                        value(axis, *ends)
+                        value(axis, *ends),
+                        axis.item
                     )
                 };
-                sentences.push(format!("The lesser load in {} passes from {before} to {after} {at} ({}).", indicator.label(), axis.item));
+                sentences.push(format!("The lesser load in {} passes from {before} to {after} {at}.", indicator.label()));
             }
             if some.len() > 1 {
                 sentences.push("It crosses more than once: read the table, not one number.".to_owned());
@@ -296,10 +297,13 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, plan: &Mixed) -> Fig
     let sentence = if plan.jobs.is_empty() {
         "No job can be made.".to_owned()
     } else if moved == 0 {
-        format!("No job clearly loads less in {} by another alternative than by the first that can make it.", indicator.label())
+        format!(
+            "No job clearly loads less in {} by another alternative than by the first of the order's that can make it.",
+            indicator.label()
+        )
     } else {
         format!(
-            "{moved} of {} jobs clearly load less in {} by another alternative than by the first that can make it: {} {unit} for the order instead of {}, {} % less. Another indicator may ask for another plan.",
+            "{moved} of {} jobs clearly load less in {} by another alternative than by the first of the order's that can make it: {} {unit} for the order instead of {}, {} % less. Another indicator may ask for another plan.",
             plan.jobs.len(),
             indicator.label(),
             number(plan.load),
@@ -313,7 +317,7 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, plan: &Mixed) -> Fig
             Cell::from(format!("{} {}", line.label, line.size)),
             Cell::number(f64::from(line.quantity), whole(f64::from(line.quantity))),
             Cell::from(id(chosen.by)),
-            Cell::from(if chosen.clear { "loads clearly less" } else { "none clearly less: the first that can" }),
+            Cell::from(if chosen.clear { "loads clearly less" } else { "none clearly less: the first" }),
             plain(chosen.load),
             plain(chosen.first),
         ]
@@ -323,7 +327,7 @@ pub fn mixed(comparison: &Comparison, indicator: Indicator, plan: &Mixed) -> Fig
         sentences: vec![capital(&sentence)],
         tables: vec![Table {
             caption: format!("{unit} for the whole job"),
-            columns: ["job", "signs", "made by", "why", "load", "load by the first that can"].map(str::to_owned).to_vec(),
+            columns: ["job", "signs", "made by", "why", "load", "load by the first"].map(str::to_owned).to_vec(),
             rows: rows.collect(),
             ..Table::default()
         }],

@@ -292,6 +292,7 @@ pub fn figure(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Fig
     let mut sentences = vec![pair(comparison, draws, a, b)];
     sentences.extend(spreads.iter().filter_map(off_headline));
     sentences.push(format!("{}.", crate::words::capital(&drawn(draws))));
+    sentences.push(MEANING.to_owned());
     let suffix = comparison.per.suffix();
     let cell = |value: f64, interval: &Interval| Cell::number(value, by_interval(value, interval));
     let intervals = |who: &str, value: Option<f64>, interval: &Interval, label: &str, unit: &str| -> Vec<Cell> {
@@ -343,6 +344,10 @@ pub fn figure(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Fig
         ],
     }
 }
+
+/// What the words of a finding mean.
+pub const MEANING: &str = "Clearly: the middle 90 % of the paired difference excludes zero and its median is at least 5 % of the smaller load (both limits are our judgement, grade D). \
+     About the same: the whole interval lies within 5 %, or below what matters. No clear difference: neither.";
 
 /// A finding in few words.
 pub fn finding_word(finding: Finding, [first, second]: [&str; 2]) -> String {

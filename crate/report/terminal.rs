@@ -60,7 +60,7 @@ pub fn comparison(comparison: &Comparison, draws: &Draws, between: Option<(usize
     }
     out.push('\n');
     for model in &comparison.models {
-        out.push_str(&format!("  {:<11} {}\n", model.alternative.id, words::alternative(&model.alternative)));
+        out.push_str(&format!("  {:<11} {}\n", model.alternative.id, words::alternative_on(model)));
     }
     for base in words::bases(comparison) {
         out.push_str(&wrapped(&base, 2));

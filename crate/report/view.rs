@@ -190,7 +190,7 @@ pub fn view(tables: &Tables, comparison: &Comparison, asked: &Asked, swings: &[S
             .zip(bases)
             .map(|(model, base)| AlternativeOf {
                 id: model.alternative.id.clone(),
-                words: words::alternative(&model.alternative),
+                words: words::alternative_on(model),
                 story: route(model.alternative.route).story(),
                 base: base.split_once(": ").map(|(_, base)| base.to_owned()).unwrap_or_default(),
             })

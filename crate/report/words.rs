@@ -3,10 +3,12 @@
 use faceload_core::comparison::{Comparison, Verdict};
 use faceload_core::factors::Basis;
 use faceload_core::in_order;
-use faceload_core::load::{Amount, Indicator, Part};
+use faceload_core::load::{Amount, Indicator, Model, Part};
 use faceload_core::order::{Alternative, Blank, Boundary, Drying, Ink, Order, RouteName};
 use faceload_core::quantity::{Kind, group, write_number};
 use faceload_core::route::route;
+
+use crate::shares::percent;
 
 /// How many digits a value without an interval is given with.
 const DIGITS: usize = 3;
@@ -300,25 +302,33 @@ pub fn pair(comparison: &Comparison, a: usize, b: usize) -> String {
     format!("{sentence}{on}{}.", helped(comparison, a, b))
 }
 
+/// Who makes how much of an alternative's lines, in words; nothing where it makes all.
+fn makers(model: &Model, own: &str) -> String {
+    let parts: Vec<&Part> = model.parts.iter().filter(|part| part.m2.base() > 0.0).collect();
+    if parts.iter().all(|part| part.plan.alternative.id == model.alternative.id) {
+        return String::new();
+    }
+    let made = parts.iter().enumerate().map(|(at, part)| {
+        let id = part.plan.alternative.id.as_str();
+        let who = if id == model.alternative.id { own } else { id };
+        format!("{who}{} {}", if at == 0 { " makes" } else { "" }, percent(part.m2.base() / model.m2.base()))
+    });
+    let made: Vec<String> = made.collect();
+    join(&made.iter().map(String::as_str).collect::<Vec<_>>())
+}
+
 /// Who makes how much of a pair's lines for whom, where an `otherwise` is followed.
 pub(crate) fn helped(comparison: &Comparison, a: usize, b: usize) -> String {
     let Some((first, second)) = comparison.of_pair(a, b) else { return String::new() };
-    let shares: Vec<String> = [first, second]
-        .iter()
-        .filter(|model| model.parts.len() > 1)
-        .map(|model| {
-            let parts = model.parts.iter().filter(|part| part.m2.base() > 0.0);
-            let share = |part: &Part| write_number(part.m2.base() / model.m2.base() * 100.0, 2);
-            let made = parts.enumerate().map(|(at, part)| match at {
-                0 => format!("{} makes {} %", part.plan.alternative.id, share(part)),
-                _ => format!("{} {} %", part.plan.alternative.id, share(part)),
-            });
-            let made: Vec<String> = made.collect();
-            let made: Vec<&str> = made.iter().map(String::as_str).collect();
-            format!("of the m2 for {}, {}", model.alternative.id, join(&made))
-        })
-        .collect();
-    if shares.is_empty() { String::new() } else { format!("; {}", shares.join("; ")) }
+    let made = [first, second].map(|model| (model.alternative.id.clone(), makers(&model, &model.alternative.id)));
+    let said = made.iter().filter(|(_, made)| !made.is_empty()).map(|(id, made)| format!("; of the m2 for {id}, {made}"));
+    said.collect()
+}
+
+/// An alternative, and who makes how much of its lines where others make some.
+pub fn alternative_on(model: &Model) -> String {
+    let (own, made) = (alternative(&model.alternative), makers(model, "it"));
+    if made.is_empty() { own } else { format!("{own} (of the m2 {made})") }
 }
 
 /// With its first letter large.

@@ -29,10 +29,7 @@ pub fn section(found: &Found<'_>) -> Node {
         rows: rows.collect(),
         ..Table::default()
     };
-    let mut inside = vec![paragraph(
-        "Clear: the middle 90 % of the paired difference excludes zero and its median is at least 5 % of the smaller load (both limits are our judgement, grade D). \
-         About the same: the whole interval lies within 5 %, or below what matters. Pairs are not independent, and their order need not be transitive.",
-    )];
+    let mut inside = vec![paragraph(format!("{} Pairs are not independent, and their order need not be transitive.", sureness::MEANING))];
     if !all.rows.is_empty() {
         inside.push(table(&all));
     }

@@ -9,7 +9,7 @@ use crate::words;
 /// The question.
 pub fn section(found: &Found<'_>) -> Node {
     let comparison = found.comparison;
-    let alternatives = found.models().iter().map(|model| (model.alternative.id.clone(), words::alternative(&model.alternative)));
+    let alternatives = found.models().iter().map(|model| (model.alternative.id.clone(), words::alternative_on(model)));
     let indicators = Indicator::ALL.map(|indicator| (indicator.label().to_owned(), indicator.counts().to_owned()));
     super::section(
         "report-question",

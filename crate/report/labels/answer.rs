@@ -76,7 +76,11 @@ pub(super) const LABELS: &[Label] = &[
         "Which way of making a traffic-sign face loads the environment least, for one order, and what would change it.",
         Ours,
     ),
-    label_of("numbers-open", "Every number opens how it was computed.", Ours),
+    label_of(
+        "numbers-open",
+        "Bars and numbers have every input at its own value, ranges are of the draws. Every number opens how it was computed.",
+        Ours,
+    ),
     label_of("two-closely", "Two of them, closely", Ours),
     label_of("looked-at", "also in what moves it, where it flips, how sure and choices of method", Ours),
     label_of(
