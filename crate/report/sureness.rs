@@ -7,7 +7,7 @@ use faceload_core::analysis::{Draws, Finding, Interval, PairSpread, wilson};
 use faceload_core::comparison::Comparison;
 use faceload_core::in_order;
 use faceload_core::load::Indicator;
-use faceload_core::quantity::{group, last_place, write_to_place};
+use faceload_core::quantity::{group, last_place, write_number, write_to_place};
 
 use crate::figure::{Cell, Figure, Table};
 use crate::shares::fine_percent;
@@ -15,7 +15,11 @@ use crate::words::{count, join, number, part_of};
 
 /// A number of an interval, as precise as the interval allows.
 pub fn by_interval(value: f64, interval: &Interval) -> String {
-    last_place(interval.half_width(), 2).map_or_else(|| number(value), |place| write_to_place(value, place))
+    let written = last_place(interval.half_width(), 2).map_or_else(|| number(value), |place| write_to_place(value, place));
+    // On which side of zero it lies is what a finding hangs on, so it is not written as zero; but for what is nothing beside
+    // the interval.
+    let hidden = !written.contains(|c: char| matches!(c, '1'..='9')) && value.abs() > 1e-4 * interval.half_width();
+    if hidden { write_number(value, 1) } else { written }
 }
 
 /// `3.1 to 5.8`: the middle 90 %.
@@ -362,4 +366,17 @@ pub fn finding_word(finding: Finding, [first, second]: [&str; 2]) -> String {
 /// A range of numbers of draws, in words.
 pub fn numbers(range: &std::ops::RangeInclusive<usize>) -> String {
     format!("a whole number from {} to {}", range.start(), range.end())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Interval, by_interval, range};
+
+    #[test]
+    fn an_end_beside_zero_is_not_written_as_zero() {
+        let beside = |p5: f64| Interval { p5, p25: 1.2, median: 1.6, p75: 2.0, p95: 2.7 };
+        assert_eq!([0.006, -0.006, 0.0].map(|p5| range(&beside(p5))), ["0.006 to 2.7", "\u{2212}0.006 to 2.7", "0.0 to 2.7"]);
+        // Less than what sums of floats differ by.
+        assert_eq!(by_interval(1e-15, &beside(0.006)), "0.0");
+    }
 }
