@@ -7,6 +7,8 @@
   const SHORT = 12;
   /** Longer words want room. */
   const LONG = 16;
+  /** The longest range that is kept on one line. */
+  const WIDE = 24;
   /** Figures of all alternatives, and those of all indicators; the others are of what is looked at. */
   const OF_ALL = new Set(["stages", "plan"]);
   const OF_EVERY = new Set(["how-sure"]);
@@ -20,10 +22,13 @@
     return column === 0 && text !== "" ? element("th", { scope: "row", ...facts }, inside) : element("td", facts, inside);
   }
 
-  /** A column of numbers stands to the right. */
+  /** From a number to another. */
+  const RANGE = /^[\d\u2212].* to [\d\u2212]/;
+
+  /** A column of numbers, or of ranges, stands to the right, each on one line. */
   function kind(cells) {
     const words = cells.filter((one) => typeof one === "string" && one !== "");
-    if (words.length === 0) return "number";
+    if (words.every((one) => RANGE.test(one) && one.length <= WIDE)) return "number";
     return words.some((one) => one.length > LONG) ? "words" : undefined;
   }
 

@@ -3,7 +3,7 @@
 use faceload_core::analysis::{Axis, BreakEven, Draws, Finding, Map, Over, quantiles};
 use faceload_core::comparison::{Comparison, SMALL_SHARE};
 use faceload_core::load::Indicator;
-use faceload_core::quantity::ln;
+use faceload_core::quantity::{ln, write_number};
 use faceload_picture::{
     Along, Crossing, CrossingPanel, CrossingPoint, Curve, DotsBand, DotsPanel, DotsSide, InputAxis, InputTick, MapAxis, MapCell, MapPanel,
     MapSide, OwnMark, Theme, crossing_height, crossing_places, crossing_svg, dots_height, dots_places, dots_svg, map_height, map_places,
@@ -41,7 +41,7 @@ fn dots(comparison: &Comparison, draws: &Draws, (a, b): (usize, usize), indicato
         less: side(b),
         more: side(a),
         of_label: "of".to_owned(),
-        same: Some(DotsBand { ends: (-same, same), label: "about the same".to_owned() }),
+        same: Some(DotsBand { ends: (-same, same), label: format!("about the same: at most {} apart", write_number(same, 2)) }),
     })
 }
 
