@@ -7,7 +7,7 @@ use crate::Form;
 use crate::run::{Load, Step};
 
 /// Where a number stands during a run.
-pub(crate) type Place = u16;
+pub(crate) type Place = u32;
 
 /// The place that always holds 1.
 pub(crate) const ONE: Place = 0;
@@ -55,7 +55,7 @@ impl Layout {
             left: uses(steps, loads),
             held: vec![None; steps.len()],
             free: Vec::new(),
-            layout: Self { deeds: Vec::new(), places: usize::from(of_column(columns)), columns },
+            layout: Self { deeds: Vec::new(), places: of_column(columns) as usize, columns },
         };
         for load in loads {
             laying.load(load);

@@ -47,7 +47,7 @@ pub fn run(layout: &Layout, columns: &[(&Table, usize)], draws: Range<usize>, ou
 fn run_wide(layout: &Layout, columns: &[(&Table, usize)], draws: Range<usize>, out: &mut [Vec<f64>]) {
     const NONE: Piece = [Lane::ZERO; PIECE / WIDTH];
     let rows: Vec<Row> = (0..layout.places).map(|_| Row(std::array::from_fn(|_| Cell::new(NONE)))).collect();
-    let row = |place: Place| &rows[usize::from(place)];
+    let row = |place: Place| &rows[place as usize];
     set(row(ONE), |_| NONE.map(|_| Lane::from(1.0)));
     for first in draws.clone().step_by(TILE) {
         // In the order in which they lie: fetched ahead of their use.
