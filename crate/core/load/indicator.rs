@@ -57,7 +57,9 @@ impl Indicator {
             Self::Water => "water drawn by the shop; upstream water is not in it",
             Self::Solvent => "volatile organic compounds to air in the shop",
             Self::Waste => "solid and liquid waste of making the face",
-            Self::Co2e => "greenhouse gases of energy carriers, materials, freight, solvent oxidised in air, waste treatment and end of life",
+            Self::Co2e => {
+                "greenhouse gases of energy carriers, materials, freight, solvent oxidised in air, waste treatment and end of life"
+            }
         }
     }
 }
