@@ -25,10 +25,10 @@ pub fn reason(reason: &Reason) -> String {
     }
 }
 
-/// What is said of an alternative for some jobs.
+/// What is said for some jobs, and of which alternatives; of none by name, an empty one.
 type Said<'a> = (String, Vec<&'a str>, Vec<&'a str>);
 
-/// Says it of an alternative for one more job.
+/// Says it for one more job.
 fn say<'a>(said: &mut Vec<Said<'a>>, what: String, id: &'a str, label: &'a str) {
     match said.iter_mut().find(|(known, ids, _)| *known == what && ids == &[id]) {
         Some((.., labels)) => labels.push(label),
@@ -109,24 +109,24 @@ pub fn fault(fault: &CompareFault) -> Vec<String> {
 /// What no shop would do, and what a code leaves open: said beside numbers that can be computed all
 /// the same, once for each cause.
 pub fn unusual(comparison: &Comparison) -> Vec<String> {
-    let mut groups: Vec<(String, Vec<&str>)> = Vec::new();
-    let mut say = |cause: String, label| match groups.iter_mut().find(|(known, _)| *known == cause) {
-        Some((_, labels)) => labels.push(label),
-        None => groups.push((cause, vec![label])),
-    };
+    let mut said = Vec::new();
     for job in &comparison.jobs {
         let (line, code) = (&job.line, job.line.code.as_deref().unwrap_or_default());
         if line.artwork.is_none() && line.legend == Legend::Few && job.lines > 1 {
             say(
+                &mut said,
                 format!("{code} has more legends than one, and all lines are counted as one design: name the artwork of each"),
+                "",
                 &line.label,
             );
         }
         if line.artwork.is_none() && line.legend == Legend::Each && job.lines > 1 {
             say(
+                &mut said,
                 format!(
                     "each line of {code} is counted as a design of its own, since its legend varies: name the artwork where it is the same"
                 ),
+                "",
                 &line.label,
             );
         }
@@ -136,11 +136,15 @@ pub fn unusual(comparison: &Comparison) -> Vec<String> {
             Legend::One | Legend::Few => !(0.8..=1.25).contains(&(proportion / usual)),
         });
         if off {
-            say(format!("{} is far from the proportions of {code}: its loads are for the size as written", line.size), &line.label);
+            say(
+                &mut said,
+                format!("{} is far from the proportions of {code}: its loads are for the size as written", line.size),
+                "",
+                &line.label,
+            );
         }
     }
-    let codes = groups.iter().map(|(cause, labels)| format!("{}: {cause}", shown(labels)));
-    odd(comparison, |_| true).into_iter().chain(codes).collect()
+    [odd(comparison, |_| true), together(said, |_, cause| cause.to_owned())].concat()
 }
 
 /// The first few of many labels.

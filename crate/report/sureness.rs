@@ -4,13 +4,13 @@
 //! probability, and never as none or all of them.
 
 use faceload_core::analysis::{Draws, Finding, Interval, PairSpread, wilson};
-use faceload_core::comparison::Comparison;
+use faceload_core::comparison::{Comparison, SMALL_SHARE};
 use faceload_core::in_order;
 use faceload_core::load::Indicator;
 use faceload_core::quantity::{group, last_place, write_number, write_to_place};
 
 use crate::figure::{Cell, Figure, Table};
-use crate::shares::fine_percent;
+use crate::shares::{fine_percent, percent};
 use crate::words::{count, join, number, part_of};
 
 /// A number of an interval, as precise as the interval allows.
@@ -296,7 +296,7 @@ pub fn figure(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Fig
     let mut sentences = vec![pair(comparison, draws, a, b)];
     sentences.extend(spreads.iter().filter_map(off_headline));
     sentences.push(format!("{}.", crate::words::capital(&drawn(draws))));
-    sentences.push(MEANING.to_owned());
+    sentences.push(meaning());
     let suffix = comparison.per.suffix();
     let cell = |value: f64, interval: &Interval| Cell::number(value, by_interval(value, interval));
     let intervals = |who: &str, value: Option<f64>, interval: &Interval, label: &str, unit: &str| -> Vec<Cell> {
@@ -350,8 +350,14 @@ pub fn figure(comparison: &Comparison, draws: &Draws, a: usize, b: usize) -> Fig
 }
 
 /// What the words of a finding mean.
-pub const MEANING: &str = "Clearly: the middle 90 % of the paired difference excludes zero and its median is at least 5 % of the smaller load (both limits are our judgement, grade D). \
-     About the same: the whole interval lies within 5 %, or below what matters. No clear difference: neither.";
+pub fn meaning() -> String {
+    let share = percent(SMALL_SHARE);
+    format!(
+        "Clearly: the middle 90 % of the paired difference excludes zero, and its median is at least {share} of the smaller load and not too small to matter. \
+         About the same: the whole of that range lies within {share} of the smaller load or within what is too small to matter, or it excludes zero by too little to matter. \
+         No clear difference: neither. These limits are our judgement, grade D."
+    )
+}
 
 /// A finding in few words.
 pub fn finding_word(finding: Finding, [first, second]: [&str; 2]) -> String {

@@ -187,6 +187,10 @@ mod tests {
                 let text = format!("{number:.*e}", turn % 20);
                 assert_eq!(nearest(&text).map(f64::to_bits), text.parse().ok().map(f64::to_bits), "{text}");
             }
+            // As tables write them: few digits, small powers; to one digit and one power more than the short way takes.
+            let (digits, power) = (bits % 10_u64.pow(1 + turn as u32 % 16), (bits >> 32) as i32 % 24);
+            let text = format!("{}.{:02}e{power}", digits / 100, digits % 100);
+            assert_eq!(nearest(&text).map(f64::to_bits), text.parse().ok().map(f64::to_bits), "{text}");
         }
     }
 

@@ -29,7 +29,7 @@ pub fn section(found: &Found<'_>) -> Node {
         rows: rows.collect(),
         ..Table::default()
     };
-    let mut inside = vec![paragraph(format!("{} Pairs are not independent, and their order need not be transitive.", sureness::MEANING))];
+    let mut inside = vec![paragraph(format!("{} Pairs are not independent, and their order need not be transitive.", sureness::meaning()))];
     if !all.rows.is_empty() {
         inside.push(table(&all));
     }
